@@ -1,7 +1,7 @@
 import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
 import type { Region } from '../geometry/shape/contour.ts'
-import type { Feature } from './feature.ts'
+import type { Feature, Missing } from './feature.ts'
 import type { Pose } from './pose.ts'
 import type { Size } from './size.ts'
 
@@ -28,6 +28,8 @@ export type Part = {
   readonly note?: string
   readonly faceEdge: 'top' | 'bottom'
   readonly referenceEnd: 'left' | 'right'
+  /** What the drawing does not give of the outline. */
+  readonly missing: readonly Missing[]
   /** As the plan draws it. */
   readonly drawn: Solid
   readonly pieces: readonly Piece[]
@@ -37,6 +39,14 @@ export type Part = {
 /** One piece of wood to make: "side-frame/2". In a mirrored piece every side keeps its name; the end called left lies at the right. */
 export type Piece = { readonly id: string; readonly number: number; readonly hand: 'drawn' | 'mirrored'; readonly solid: Solid }
 
+/** A part of which the drawing does not give the size, so that nothing of it can be drawn. */
+export type Undrawn = {
+  readonly id: string
+  readonly label: string
+  readonly missing: readonly Missing[]
+  readonly source: Source
+}
+
 export type Model = {
   readonly title: string
   readonly file: string
@@ -44,4 +54,5 @@ export type Model = {
   /** The step that sizes are shown in, in millimetres. */
   readonly precision: number
   readonly parts: readonly Part[]
+  readonly undrawn: readonly Undrawn[]
 }

@@ -1,0 +1,81 @@
+import { linesMark, textMark } from '../drawing/make-mark.ts'
+import { lettering } from '../drawing/lettering.ts'
+import type { Mark } from '../drawing/mark.ts'
+import { apply, compose, type Matrix, quarterTurns, shift } from '../geometry/shape/matrix.ts'
+import type { Point } from '../geometry/shape/point.ts'
+import { millimetresPerInch, type Unit } from '../length/unit.ts'
+
+/** A scale bar as laid: it starts at `from` and runs `length` millimetres or less to the right (across) or up (along). */
+export type ScaleBarPlace = {
+  readonly direction: 'across' | 'along'
+  readonly from: Point
+  readonly length: number
+}
+
+type Scale = {
+  readonly unit: Unit
+  /** Millimetres from tick to tick. */
+  readonly step: number
+  /** A tick is long at every `long` steps, and carries its number. */
+  readonly long: number
+  readonly middle: number
+  readonly name: string
+}
+
+const scales: Readonly<Record<Unit, Scale>> = {
+  inch: { unit: 'inch', step: millimetresPerInch / 8, long: 8, middle: 4, name: 'in' },
+  mm: { unit: 'mm', step: 1, long: 10, middle: 5, name: 'mm' },
+}
+
+const ticks = { long: 3, middle: 2.2, short: 1.4 } as const
+
+/** No bar needs to be longer than the rule that is at hand on every bench. */
+const longestBar = 6 * millimetresPerInch
+
+/**
+ * A bar to lay a steel rule against: one line with the plan's units on its left or upper side and the other units
+ * on the other. Both start at the same end mark; each ends at its last whole inch or centimetre.
+ */
+export function scaleBar(place: ScaleBarPlace, unit: Unit): readonly Mark[] {
+  const toPage = compose(place.direction === 'across' ? quarterTurns(0) : quarterTurns(1), shift(place.from.x, place.from.y))
+  const length = Math.min(place.length, longestBar)
+  const other: Unit = unit === 'inch' ? 'mm' : 'inch'
+  const subject = `scale-${place.direction}`
+  return [
+    ...half(scales[unit], 1, length, toPage, subject),
+    ...half(scales[other], -1, length, toPage, subject),
+  ]
+}
+
+/** One side of the bar: the line itself, its ticks and numbers; `up` 1 stands on the line and −1 hangs from it. */
+function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject: string): readonly Mark[] {
+  const at = (x: number, y: number): Point => apply(toPage, { x, y })
+  const belongs = { layer: 'paper', subject: `${subject}-${scale.unit}` } as const
+  const unitLength = scale.step * scale.long
+  const units = Math.floor(length / unitLength + wholeSlack)
+  const end = units * unitLength
+  const angle = Math.atan2(toPage.b, toPage.a)
+  const tick = (i: number): number => (i % scale.long === 0 ? ticks.long : i % scale.middle === 0 ? ticks.middle : ticks.short)
+  const tickLine = (i: number) => [at(i * scale.step, 0), at(i * scale.step, up * tick(i))] as const
+  const count = units * scale.long
+  const numbers = Array.from({ length: units }, (_, i) => i + 1).map(i =>
+    textMark(
+      belongs,
+      [i === units ? `${i * (scale.unit === 'mm' ? scale.long : 1)} ${scale.name}` : `${i * (scale.unit === 'mm' ? scale.long : 1)}`],
+      at(i * unitLength + numberAside, up === 1 ? ticks.long - lettering.small + 0.2 : -ticks.long - 0.2),
+      lettering.small,
+      { angle },
+    ),
+  )
+  return [
+    linesMark(belongs, 'wide', [[at(0, 0), at(end, 0)]]),
+    linesMark(belongs, 'cut', Array.from({ length: count + 1 }, (_, i) => tickLine(i))),
+    ...numbers,
+  ]
+}
+
+/** A bar of exactly so many units must not lose the last one to rounding; a thousandth of a unit is nothing to see. */
+const wholeSlack = 1e-3
+
+/** Numbers stand beside their tick, not under it, so that the tick's end stays clear. */
+const numberAside = 0.6
