@@ -47,6 +47,6 @@ export function missingWords(missing: readonly Missing[]): string {
 }
 
 /** The features of a part that this face of it does not show, by name and face. */
-export function elsewhere(features: readonly Feature[]): string {
+export function elsewhereWords(features: readonly Feature[]): string {
   return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${face}`))].join(', ')
 }
