@@ -1,0 +1,123 @@
+import type { Drawing } from '../../src/drawing/drawing.ts'
+import { type LineRole, lineStyles } from '../../src/drawing/line-role.ts'
+import type { Layer, Mark } from '../../src/drawing/mark.ts'
+import type { Packet, Page } from '../../src/drawing/page.ts'
+import { circle } from '../../src/geometry/shape/circle.ts'
+import type { Contour } from '../../src/geometry/shape/contour.ts'
+import { compose, identity, quarterTurns, shift } from '../../src/geometry/shape/matrix.ts'
+import { type Point, point } from '../../src/geometry/shape/point.ts'
+import { arc, line, type Segment } from '../../src/geometry/shape/segment.ts'
+import { slot } from '../../src/geometry/shape/slot.ts'
+import type { Words } from '../../src/text/words.ts'
+
+export function chain(...points: readonly Point[]): Contour {
+  return { segments: points.slice(1).map((to, i) => line(points[i]!, to)), closed: false }
+}
+
+export function text(
+  words: Words,
+  at: Point,
+  height: number,
+  more: Partial<Mark & { kind: 'text' }> = {},
+): Mark {
+  return { layer: 'text', kind: 'text', words, at, height, align: 'start', angle: 0, ...more }
+}
+
+export function path(layer: Layer, role: LineRole, ...contours: readonly Contour[]): Mark {
+  return { layer, kind: 'path', role, contours }
+}
+
+/** A bracket with a bowed top, a rounded corner, a hole, a slot and a filled mark: every kind of mark once. */
+export function bracket(): Drawing {
+  const corners = {
+    foot: point(0, 0),
+    toe: point(90, 0),
+    rise: point(90, 30),
+    easing: point(80, 40),
+    crown: point(0, 40),
+  }
+  const outline: readonly Segment[] = [
+    line(corners.foot, corners.toe),
+    line(corners.toe, corners.rise),
+    arc(corners.rise, corners.easing, point(80, 30), 1),
+    // bowed: from the easing to the crown on a wide circle whose centre lies far below
+    arc(corners.easing, corners.crown, point(40, 40 - Math.sqrt(300 ** 2 - 40 ** 2)), 1),
+    line(corners.crown, corners.foot),
+  ]
+  const hole = point(20, 20)
+  return {
+    id: 'bracket/1-template',
+    caption: { plan: 'Pier', sheet: 'template', part: 'Bracket' },
+    bounds: { left: 0, bottom: 0, right: 90, top: 45 },
+    keepWhole: [],
+    marks: [
+      { ...path('cut', 'cut', { segments: outline, closed: true }), subject: 'bracket' },
+      { ...path('drill', 'drill', circle(hole, 6.35)), subject: 'pin' },
+      {
+        ...path(
+          'drill',
+          'drill',
+          chain(point(12, 20), point(19, 20)),
+          chain(point(21, 20), point(28, 20)),
+          chain(point(20, 12), point(20, 19)),
+          chain(point(20, 21), point(20, 28)),
+        ),
+        subject: 'pin',
+      },
+      { ...path('cut', 'cut', slot(point(45, 15), point(70, 15), 8).outer), subject: 'long-slot' },
+      {
+        layer: 'cut',
+        kind: 'fill',
+        regions: [{ outer: circle(point(80, 8), 3), holes: [circle(point(80, 8), 1.5)] }],
+      },
+      text(['A'], point(20, 31), 5, { align: 'middle' }),
+      text([{ whole: '2', over: '1', under: '2' }, ' × ', { over: '7', under: '16' }], point(57, 22), 3.5, {
+        align: 'middle',
+      }),
+    ],
+  }
+}
+
+const roles = Object.keys(lineStyles) as LineRole[]
+
+/** A page with every kind of line, lettering in every size and one drawing as it is and once turned. */
+export function samplePage(number = 1): Page {
+  const heights = [1.8, 2.5, 3.5, 5, 7]
+  return {
+    paper: { name: 'letter', width: 215.9, height: 279.4 },
+    number,
+    correction: identity,
+    placed: [
+      { drawing: bracket(), matrix: shift(20, 20) },
+      { drawing: bracket(), matrix: compose(quarterTurns(1), shift(180, 20)) },
+    ],
+    furniture: [
+      ...roles.flatMap((role, i) => [
+        path('paper', role, chain(point(60, 265 - 6 * i), point(195, 265 - 6 * i))),
+        text([role], point(20, 264 - 6 * i), 3.5),
+      ]),
+      ...heights.flatMap((height, i) => [
+        text(
+          [
+            'Side frame 0123456789 Il1O0 ⌀ ',
+            { whole: '1', over: '3', under: '16' },
+            ' ≈ ',
+            { over: '27', under: '32' },
+            '″ ~12.5 mm',
+          ],
+          point(20, 200 - 3 * i * (2 + i / 2)),
+          height,
+        ),
+      ]),
+      text(['⌀ ≈ ≤ ≥ ← → ↑ ↓ ↔ ↕ × ° ′ ″ ± − – ~ ½ ÅØß é ł Ж Ω'], point(20, 125), 5),
+      text(['Missing 中, control \u0007, turned \u202E text'], point(20, 115), 3.5),
+      text(['along the edge'], point(205, 100), 3.5, { angle: Math.PI / 2, align: 'middle' }),
+      text(['upside'], point(150, 160), 3.5, { angle: Math.PI }),
+      text(['leaning 30°'], point(25, 80), 3.5, { angle: Math.PI / 6 }),
+    ],
+  }
+}
+
+export function packet(pages: Iterable<Page>, title = 'Pier'): Packet {
+  return { title, language: 'en', date: new Date('2020-02-03T04:05:06Z'), pages }
+}
