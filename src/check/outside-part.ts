@@ -33,6 +33,9 @@ function sticksOut(part: Part, { face, shape }: Placed): Protrusion | undefined 
       return protrusion(shape.region, wood)
     case 'edge-cut':
       // a notch may take a rounded corner with it, so it is held against the plain rectangle
-      return protrusion(shape.region, rectangle({ left: 0, bottom: 0, right: part.length.mm, top: part.width.mm }))
+      return protrusion(
+        shape.region,
+        rectangle({ left: 0, bottom: 0, right: part.length.mm, top: part.width.mm }),
+      )
   }
 }

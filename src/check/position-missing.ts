@@ -6,7 +6,9 @@ export const positionMissing: Rule<'position-missing'> = model =>
   model.parts.flatMap(part =>
     part.drawn.features.flatMap((feature): FindingOf<'position-missing'>[] => {
       if (feature.shape.kind !== 'unplaced') return []
-      const wanted = feature.shape.missing.flatMap(m => (m.kind === 'distance' ? [m.between.join(' or ')] : []))
+      const wanted = feature.shape.missing.flatMap(m =>
+        m.kind === 'distance' ? [m.between.join(' or ')] : [],
+      )
       if (wanted.length === 0) return []
       return [
         {

@@ -1,5 +1,4 @@
-import type { FindingOf } from '../finding/finding.ts'
-import type { Place } from '../finding/finding.ts'
+import type { FindingOf, Place } from '../finding/finding.ts'
 import type { Missing } from '../model/feature.ts'
 import type { Rule } from './rule.ts'
 

@@ -13,7 +13,11 @@ export function pathMark(belongs: Belongs, role: LineRole, contours: readonly Co
 }
 
 /** Straight lines, each from one point to another. */
-export function linesMark(belongs: Belongs, role: LineRole, lines: readonly (readonly [Point, Point])[]): Mark {
+export function linesMark(
+  belongs: Belongs,
+  role: LineRole,
+  lines: readonly (readonly [Point, Point])[],
+): Mark {
   return pathMark(
     belongs,
     role,

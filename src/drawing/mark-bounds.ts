@@ -1,5 +1,5 @@
-import type { Bounds } from '../geometry/shape/contour.ts'
 import { boundsOfRegions, contourBounds, joinBounds, noBounds } from '../geometry/measure/bounds.ts'
+import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { lineStyles } from './line-role.ts'
 import type { Mark } from './mark.ts'

@@ -9,7 +9,9 @@ import type { Solid } from './part.ts'
  * plain to see.
  */
 export function finishedOutline(solid: Solid): readonly Region[] {
-  const notches = solid.features.filter(isPlaced).flatMap(({ shape }) => (shape.kind === 'edge-cut' ? [shape.region] : []))
+  const notches = solid.features
+    .filter(isPlaced)
+    .flatMap(({ shape }) => (shape.kind === 'edge-cut' ? [shape.region] : []))
   if (notches.length === 0) return [solid.outline]
   const cut = difference([solid.outline], notches)
   return cut.ok ? cut.value : [solid.outline]

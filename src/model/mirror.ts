@@ -1,7 +1,6 @@
 import { type Side, sides } from '../finding/side.ts'
 import type { Region } from '../geometry/shape/contour.ts'
-import { type Matrix, mirrorAcross } from '../geometry/shape/matrix.ts'
-import { apply } from '../geometry/shape/matrix.ts'
+import { apply, type Matrix, mirrorAcross } from '../geometry/shape/matrix.ts'
 import { transformRegion } from '../geometry/shape/transform.ts'
 import { boxPose, type Extent, faceExtent } from './box-faces.ts'
 import type { Feature } from './feature.ts'

@@ -37,7 +37,12 @@ export type Part = {
 }
 
 /** One piece of wood to make: "side-frame/2". In a mirrored piece every side keeps its name; the end called left lies at the right. */
-export type Piece = { readonly id: string; readonly number: number; readonly hand: 'drawn' | 'mirrored'; readonly solid: Solid }
+export type Piece = {
+  readonly id: string
+  readonly number: number
+  readonly hand: 'drawn' | 'mirrored'
+  readonly solid: Solid
+}
 
 /** A part of which the drawing does not give the size, so that nothing of it can be drawn. */
 export type Undrawn = {

@@ -1,8 +1,8 @@
 import type { Caption } from '../drawing/drawing.ts'
+import { fitText } from '../drawing/fit-text.ts'
 import { lettering } from '../drawing/lettering.ts'
 import { linesMark, textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
-import { fitText } from '../drawing/fit-text.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Frame } from './frame.ts'
@@ -37,10 +37,21 @@ function head({ head: box }: Frame, { caption, number, count }: PageFacts, fonts
   const name = [caption.part, caption.pieces].filter(s => s !== undefined).join(' · ')
   const below = [caption.plan, caption.sheet].filter(s => s !== '').join(' · ')
   return [
-    textMark(text, [fitText(fonts.bold, name === '' ? caption.plan : name, lettering.large, room)], { x: box.left, y: first }, lettering.large, {
-      weight: 'bold',
-    }),
-    textMark(text, [fitText(fonts.regular, below, lettering.medium, room)], { x: box.left, y: second }, lettering.medium),
+    textMark(
+      text,
+      [fitText(fonts.bold, name === '' ? caption.plan : name, lettering.large, room)],
+      { x: box.left, y: first },
+      lettering.large,
+      {
+        weight: 'bold',
+      },
+    ),
+    textMark(
+      text,
+      [fitText(fonts.regular, below, lettering.medium, room)],
+      { x: box.left, y: second },
+      lettering.medium,
+    ),
     textMark(text, [page], { x: box.right, y: first }, lettering.large, { align: 'end' }),
     textMark(text, ['print at 100 %'], { x: box.right, y: second }, lettering.medium, { align: 'end' }),
     linesMark(text, 'thin', [
@@ -59,11 +70,25 @@ function foot({ foot: box }: Frame, { units }: PageFacts, fonts: Fonts): readonl
   const bar = box.top - 4
   const first = box.bottom + lettering.small + 2.2
   const room = box.right - box.left
-  const proof = 'Print at 100 %, never “fit to page”. Lay a steel rule on both bars before anything is glued on.'
+  const proof =
+    'Print at 100 %, never “fit to page”. Lay a steel rule on both bars before anything is glued on.'
   return [
-    ...scaleBar({ direction: 'across', from: { x: box.left + barInset, y: bar }, length: room - barInset - barTail }, units),
-    textMark(text, [fitText(fonts.regular, proof, lettering.medium, room)], { x: box.left, y: first }, lettering.medium),
-    textMark(text, [fitText(fonts.regular, caution, lettering.small, room)], { x: box.left, y: box.bottom }, lettering.small),
+    ...scaleBar(
+      { direction: 'across', from: { x: box.left + barInset, y: bar }, length: room - barInset - barTail },
+      units,
+    ),
+    textMark(
+      text,
+      [fitText(fonts.regular, proof, lettering.medium, room)],
+      { x: box.left, y: first },
+      lettering.medium,
+    ),
+    textMark(
+      text,
+      [fitText(fonts.regular, caution, lettering.small, room)],
+      { x: box.left, y: box.bottom },
+      lettering.small,
+    ),
   ]
 }
 

@@ -44,7 +44,11 @@ export function layOutPages(
     if (fit === undefined) misfits.push(misfit(sheet, frames))
     else chosen.push(fit)
   }
-  return { count: chosen.length, pages: { [Symbol.iterator]: () => makePages(chosen, units, fonts) }, misfits }
+  return {
+    count: chosen.length,
+    pages: { [Symbol.iterator]: () => makePages(chosen, units, fonts) },
+    misfits,
+  }
 }
 
 type Chosen = { readonly drawing: Drawing; readonly frame: Frame }
@@ -57,13 +61,21 @@ function firstFit(sheet: Arrangements, frames: readonly Frame[]): Chosen | undef
 }
 
 function fits({ bounds }: Drawing, { body }: Frame): boolean {
-  return bounds.right - bounds.left <= body.right - body.left && bounds.top - bounds.bottom <= body.top - body.bottom
+  return (
+    bounds.right - bounds.left <= body.right - body.left &&
+    bounds.top - bounds.bottom <= body.top - body.bottom
+  )
 }
 
 function misfit({ id, drawings }: Arrangements, frames: readonly Frame[]): Misfit {
-  const sizes = drawings.map(({ bounds }) => ({ width: bounds.right - bounds.left, height: bounds.top - bounds.bottom }))
+  const sizes = drawings.map(({ bounds }) => ({
+    width: bounds.right - bounds.left,
+    height: bounds.top - bounds.bottom,
+  }))
   const wanted = sizes.reduce((a, b) => (b.width * b.height < a.width * a.height ? b : a), sizes[0]!)
-  const best = frames.find(({ body }) => wanted.width > wanted.height === body.right - body.left > body.top - body.bottom)
+  const best = frames.find(
+    ({ body }) => wanted.width > wanted.height === body.right - body.left > body.top - body.bottom,
+  )
   const { body } = best ?? frames[0]!
   return { id, wanted, available: { width: body.right - body.left, height: body.top - body.bottom } }
 }
@@ -74,8 +86,17 @@ function* makePages(chosen: readonly Chosen[], units: Unit, fonts: Fonts): Gener
       paper: frame.paper,
       number: i + 1,
       // in the upper left of the body, where a page is begun
-      placed: [{ drawing, matrix: shift(frame.body.left - drawing.bounds.left, frame.body.top - drawing.bounds.top) }],
-      furniture: furniture(frame, { caption: drawing.caption, number: i + 1, count: chosen.length, units }, fonts),
+      placed: [
+        {
+          drawing,
+          matrix: shift(frame.body.left - drawing.bounds.left, frame.body.top - drawing.bounds.top),
+        },
+      ],
+      furniture: furniture(
+        frame,
+        { caption: drawing.caption, number: i + 1, count: chosen.length, units },
+        fonts,
+      ),
       correction: identity,
     }
   }

@@ -1,5 +1,5 @@
-import { linesMark, textMark } from '../drawing/make-mark.ts'
 import { lettering } from '../drawing/lettering.ts'
+import { linesMark, textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
 import { apply, compose, type Matrix, quarterTurns, shift } from '../geometry/shape/matrix.ts'
 import type { Point } from '../geometry/shape/point.ts'
@@ -37,7 +37,10 @@ const longestBar = 6 * millimetresPerInch
  * on the other. Both start at the same end mark; each ends at its last whole inch or centimetre.
  */
 export function scaleBar(place: ScaleBarPlace, unit: Unit): readonly Mark[] {
-  const toPage = compose(place.direction === 'across' ? quarterTurns(0) : quarterTurns(1), shift(place.from.x, place.from.y))
+  const toPage = compose(
+    place.direction === 'across' ? quarterTurns(0) : quarterTurns(1),
+    shift(place.from.x, place.from.y),
+  )
   const length = Math.min(place.length, longestBar)
   const other: Unit = unit === 'inch' ? 'mm' : 'inch'
   const subject = `scale-${place.direction}`
@@ -55,13 +58,18 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
   const units = Math.floor(length / unitLength + wholeSlack)
   const end = units * unitLength
   const angle = Math.atan2(toPage.b, toPage.a)
-  const tick = (i: number): number => (i % scale.long === 0 ? ticks.long : i % scale.middle === 0 ? ticks.middle : ticks.short)
+  const tick = (i: number): number =>
+    i % scale.long === 0 ? ticks.long : i % scale.middle === 0 ? ticks.middle : ticks.short
   const tickLine = (i: number) => [at(i * scale.step, 0), at(i * scale.step, up * tick(i))] as const
   const count = units * scale.long
   const numbers = Array.from({ length: units }, (_, i) => i + 1).map(i =>
     textMark(
       belongs,
-      [i === units ? `${i * (scale.unit === 'mm' ? scale.long : 1)} ${scale.name}` : `${i * (scale.unit === 'mm' ? scale.long : 1)}`],
+      [
+        i === units
+          ? `${i * (scale.unit === 'mm' ? scale.long : 1)} ${scale.name}`
+          : `${i * (scale.unit === 'mm' ? scale.long : 1)}`,
+      ],
       at(i * unitLength + numberAside, up === 1 ? ticks.long - lettering.small + 0.2 : -ticks.long - 0.2),
       lettering.small,
       { angle },
@@ -69,7 +77,11 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
   )
   return [
     linesMark(belongs, 'wide', [[at(0, 0), at(end, 0)]]),
-    linesMark(belongs, 'cut', Array.from({ length: count + 1 }, (_, i) => tickLine(i))),
+    linesMark(
+      belongs,
+      'cut',
+      Array.from({ length: count + 1 }, (_, i) => tickLine(i)),
+    ),
     ...numbers,
   ]
 }

@@ -8,6 +8,9 @@ const makers = {
 
 export type SheetKind = keyof typeof makers
 
-export function makeSheets(context: SheetContext, kinds = Object.keys(makers) as readonly SheetKind[]): readonly Sheet[] {
+export function makeSheets(
+  context: SheetContext,
+  kinds = Object.keys(makers) as readonly SheetKind[],
+): readonly Sheet[] {
   return kinds.flatMap(kind => makers[kind](context))
 }

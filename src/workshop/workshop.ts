@@ -9,6 +9,11 @@ export type Workshop = {
   }
   readonly printer: {
     /** The edges that the printer cannot reach. */
-    readonly margin: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }
+    readonly margin: {
+      readonly left: number
+      readonly right: number
+      readonly top: number
+      readonly bottom: number
+    }
   }
 }

@@ -29,7 +29,8 @@ export function discProtrusion(centre: Point, radius: number, region: Region): P
 export function protrusion(shape: Region, region: Region): Protrusion | undefined {
   let worst: Protrusion | undefined
   for (const s of shape.outer.segments) {
-    const found = s.kind === 'arc' ? discProtrusion(s.centre, s.radius, region) : discProtrusion(s.from, 0, region)
+    const found =
+      s.kind === 'arc' ? discProtrusion(s.centre, s.radius, region) : discProtrusion(s.from, 0, region)
     if (found !== undefined && (worst === undefined || found.by > worst.by)) worst = found
   }
   return worst

@@ -20,7 +20,9 @@ export function unplaced(cut: CutPlan, missing: readonly Missing[]): readonly Fe
 
 /** Those of the named sizes that the drawing does not give. */
 export function missingSizes(sizes: Readonly<Record<string, Resolved | 'through'>>): readonly Missing[] {
-  return Object.entries(sizes).flatMap(([name, size]) => (size === 'unknown' ? [{ kind: 'size' as const, name }] : []))
+  return Object.entries(sizes).flatMap(([name, size]) =>
+    size === 'unknown' ? [{ kind: 'size' as const, name }] : [],
+  )
 }
 
 /** Whether a size is known in millimetres. */

@@ -1,9 +1,9 @@
-import { rectangle } from '../../geometry/shape/rectangle.ts'
 import type { Side } from '../../finding/side.ts'
+import { rectangle } from '../../geometry/shape/rectangle.ts'
 import type { NotchPlan } from '../../plan/plan.ts'
 import type { Extent } from '../box-faces.ts'
-import { type CutBuilder, isKnown, missingSizes, unplaced } from './cut-builder.ts'
 import type { Missing } from '../feature.ts'
+import { type CutBuilder, isKnown, missingSizes, unplaced } from './cut-builder.ts'
 import { place } from './position.ts'
 import { resolvePositive } from './resolve-size.ts'
 
@@ -17,7 +17,9 @@ export const buildNotch: CutBuilder<NotchPlan> = (context, cut, extent) => {
   const reach = isKnown(along) ? { along: along.mm, across: along.mm } : { along: 0, across: 0 }
   const source = cut.at.source
   // across the edge a notch begins at the edge itself, so the middle stands for "asked of nobody"
-  const position = isEnd ? { ...cut.at, along: { kind: 'centre' as const, source } } : { ...cut.at, across: { kind: 'centre' as const, source } }
+  const position = isEnd
+    ? { ...cut.at, along: { kind: 'centre' as const, source } }
+    : { ...cut.at, across: { kind: 'centre' as const, source } }
   const placed = place(context, 'front', extent, position, reach)
   if (placed === undefined) return []
   const missing: readonly Missing[] = [

@@ -1,8 +1,8 @@
 import { type Side, sides } from '../../finding/side.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
-import { transformRegion } from '../../geometry/shape/transform.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
+import { transformRegion } from '../../geometry/shape/transform.ts'
 import { nearestName } from '../../length/nearest-name.ts'
 import type { PartPlan, StockPlan, WrittenLength } from '../../plan/plan.ts'
 import { boxPose, type Extent, faceExtent } from '../box-faces.ts'
@@ -16,7 +16,11 @@ import { resolvePositive } from './resolve-size.ts'
 import { withPartSizes } from './scope.ts'
 
 /** A part, or what the drawing must give before it can be drawn; nothing where a fault has been reported. */
-export function buildPart(plan: PartPlan, context: Context, stock: readonly StockPlan[]): Part | Undrawn | undefined {
+export function buildPart(
+  plan: PartPlan,
+  context: Context,
+  stock: readonly StockPlan[],
+): Part | Undrawn | undefined {
   const fromStock = findStock(context, plan, stock)
   if (fromStock === 'unknown-stock') return undefined
   const length = resolvePositive(context, plan.size.length, 'the length')
@@ -25,7 +29,12 @@ export function buildPart(plan: PartPlan, context: Context, stock: readonly Stoc
   if (length === undefined || width === undefined || thickness === undefined) return undefined
   const label = plan.label?.value ?? labelFromId(plan.id.value)
   if (!isKnown(length) || !isKnown(width) || !isKnown(thickness)) {
-    return { id: plan.id.value, label, missing: missingSizes({ length, width, thickness }), source: plan.source }
+    return {
+      id: plan.id.value,
+      label,
+      missing: missingSizes({ length, width, thickness }),
+      source: plan.source,
+    }
   }
 
   const extent: Extent = { length: length.mm, width: width.mm, thickness: thickness.mm }

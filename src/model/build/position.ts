@@ -11,7 +11,9 @@ import { resolveDistance } from './resolve-size.ts'
 export type Reach = { readonly along: number; readonly across: number }
 
 /** The two directions of a face, each between a pair of sides. */
-export const directionsOf: Readonly<Record<Side, { along: readonly [Side, Side]; across: readonly [Side, Side] }>> = {
+export const directionsOf: Readonly<
+  Record<Side, { along: readonly [Side, Side]; across: readonly [Side, Side] }>
+> = {
   front: { along: ['left', 'right'], across: ['bottom', 'top'] },
   back: { along: ['left', 'right'], across: ['bottom', 'top'] },
   top: { along: ['left', 'right'], across: ['front', 'back'] },
@@ -52,7 +54,10 @@ function coordinate(
 ): Coordinate | undefined {
   if (given === undefined) return { missing: { kind: 'distance', between } }
   if (given.kind === 'centre') {
-    const [first, second] = between.map(side => inward(side, extent)) as [ReturnType<typeof inward>, ReturnType<typeof inward>]
+    const [first, second] = between.map(side => inward(side, extent)) as [
+      ReturnType<typeof inward>,
+      ReturnType<typeof inward>,
+    ]
     return { axis: first.axis, value: (first.start + second.start) / 2 }
   }
   const size = resolveDistance(context, given.length)

@@ -45,12 +45,20 @@ export function resolvePositive(context: Context, written: WrittenLength, what: 
 }
 
 /** A depth that is left out goes through. */
-export function resolveDepth(context: Context, written: WrittenLength | undefined): Depth | 'unknown' | undefined {
+export function resolveDepth(
+  context: Context,
+  written: WrittenLength | undefined,
+): Depth | 'unknown' | undefined {
   return written === undefined ? 'through' : resolvePositive(context, written, 'the depth')
 }
 
 /** A fault in a formula, at the characters that it speaks of. */
-export function reportFault(context: Pick<Context, 'report'>, fault: LengthFault, source: Source, place: Place = {}): void {
+export function reportFault(
+  context: Pick<Context, 'report'>,
+  fault: LengthFault,
+  source: Source,
+  place: Place = {},
+): void {
   context.report({
     rule: 'size-formula',
     severity: 'error',

@@ -15,10 +15,15 @@ export const buildRow: CutBuilder<RowPlan> = (context, cut, extent) => {
   const diameter = resolvePositive(context, cut.diameter, 'the diameter')
   const depth = resolveDepth(context, cut.depth)
   const placed = place(context, face, extent, cut.at, { along: 0, across: 0 })
-  if (direction === undefined || spacing === undefined || diameter === undefined || depth === undefined) return []
+  if (direction === undefined || spacing === undefined || diameter === undefined || depth === undefined)
+    return []
   if (placed === undefined) return []
-  const missing = [...missingSizes({ spacing, diameter, depth }), ...('missing' in placed ? placed.missing : [])]
-  if (!isKnown(spacing) || !isKnown(diameter) || depth === 'unknown' || 'missing' in placed) return unplaced(cut, missing)
+  const missing = [
+    ...missingSizes({ spacing, diameter, depth }),
+    ...('missing' in placed ? placed.missing : []),
+  ]
+  if (!isKnown(spacing) || !isKnown(diameter) || depth === 'unknown' || 'missing' in placed)
+    return unplaced(cut, missing)
 
   const count = cut.count.value
   const step = stepToward(cut, extent, spacing.mm)

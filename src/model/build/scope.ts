@@ -1,6 +1,6 @@
 import type { Finding } from '../../finding/finding.ts'
-import { type NamedValue, within } from '../../length/scope.ts'
 import { resolveNames } from '../../length/resolve-names.ts'
+import { type NamedValue, within } from '../../length/scope.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { Context } from './context.ts'
 import type { Resolved } from './cut-builder.ts'

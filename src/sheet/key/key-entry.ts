@@ -28,7 +28,13 @@ function cutKey({ shape }: Placed): string {
     case 'bore':
       return ['bore', rounded(shape.diameter.mm), deep(shape.depth)].join(' ')
     case 'pocket':
-      return ['pocket', rounded(shape.along.mm), rounded(shape.across.mm), shape.ends, deep(shape.depth)].join(' ')
+      return [
+        'pocket',
+        rounded(shape.along.mm),
+        rounded(shape.across.mm),
+        shape.ends,
+        deep(shape.depth),
+      ].join(' ')
     case 'edge-cut':
       return ['edge-cut', rounded(shape.along.mm), rounded(shape.into.mm)].join(' ')
   }

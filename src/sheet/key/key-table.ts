@@ -33,7 +33,15 @@ export function keyTable(
     const before = y
     write(words, x, letter === undefined ? lettering.medium : lettering.large, 'regular')
     if (letter !== undefined) {
-      marks.push(textMark(belongs, [letter], { x: at.x, y: before - layOut(fonts.regular, words, lettering.large).ascent }, lettering.large, { weight: 'bold' }))
+      marks.push(
+        textMark(
+          belongs,
+          [letter],
+          { x: at.x, y: before - layOut(fonts.regular, words, lettering.large).ascent },
+          lettering.large,
+          { weight: 'bold' },
+        ),
+      )
     }
     for (const row of wrap(names ?? '', fonts.regular, lettering.medium, width - (x - at.x))) {
       write([row], x, lettering.medium, 'regular')

@@ -10,7 +10,12 @@ export function entryWords({ members }: KeyEntry, model: Model): Words {
   const { shape } = members[0]
   switch (shape.kind) {
     case 'bore':
-      return ['bore ', ...scaledMark(shape.diameter.basis), ...nameBit(shape.diameter.mm), ...depthWords(shape.depth, model)]
+      return [
+        'bore ',
+        ...scaledMark(shape.diameter.basis),
+        ...nameBit(shape.diameter.mm),
+        ...depthWords(shape.depth, model),
+      ]
     case 'pocket':
       return [
         shape.depth === 'through' ? 'slot ' : 'mortise ',

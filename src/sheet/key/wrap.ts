@@ -1,9 +1,15 @@
+import { fitText } from '../../drawing/fit-text.ts'
 import type { Font } from '../../text/font.ts'
 import { layOut } from '../../text/lay-out.ts'
-import { fitText } from '../../drawing/fit-text.ts'
 
 /** Text broken at blanks into lines no wider than `width` millimetres; a single word that is wider is cut short. */
-export function wrap(text: string, font: Font, height: number, width: number, mostLines = 12): readonly string[] {
+export function wrap(
+  text: string,
+  font: Font,
+  height: number,
+  width: number,
+  mostLines = 12,
+): readonly string[] {
   const lines: string[] = []
   let line = ''
   for (const word of text.split(' ').filter(w => w !== '')) {

@@ -24,7 +24,11 @@ export function label(
   if (upward) {
     return {
       extent: { width: ascent + descent, height: width },
-      markAt: m => textMark(belongs, words, { x: m.x + below, y: m.y - width / 2 }, height, { weight, angle: Math.PI / 2 }),
+      markAt: m =>
+        textMark(belongs, words, { x: m.x + below, y: m.y - width / 2 }, height, {
+          weight,
+          angle: Math.PI / 2,
+        }),
     }
   }
   return {

@@ -1,15 +1,18 @@
 import { pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
-import { onPlane, toPart } from '../../model/pose.ts'
 import { isPlaced, type Placed } from '../../model/feature.ts'
 import type { Solid } from '../../model/part.ts'
+import { onPlane, toPart } from '../../model/pose.ts'
 import { holeMarks } from './hole-marks.ts'
 
 /**
  * What shows on the front: everything that is cut from there, and bores that come through from the back, where they
  * come out. The rest is on other faces and listed apart.
  */
-export function seenFromFront(solid: Solid): { readonly seen: readonly Placed[]; readonly elsewhere: readonly Placed[] } {
+export function seenFromFront(solid: Solid): {
+  readonly seen: readonly Placed[]
+  readonly elsewhere: readonly Placed[]
+} {
   const seen: Placed[] = []
   const elsewhere: Placed[] = []
   for (const feature of solid.features.filter(isPlaced)) {

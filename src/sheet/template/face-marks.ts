@@ -26,7 +26,11 @@ const vee = polyline([
 export const faceMarkExtent = { width: 7.6, height: 8 } as const
 
 /** `at` is the middle of the marks' box; `size` 1 is full size. At a top face edge the marks hang from it. */
-export function faceMarks(at: { x: number; y: number }, size: number, faceEdge: 'top' | 'bottom'): readonly Mark[] {
+export function faceMarks(
+  at: { x: number; y: number },
+  size: number,
+  faceEdge: 'top' | 'bottom',
+): readonly Mark[] {
   const centred = compose(shift(-faceMarkExtent.width / 2 + 0.4, -faceMarkExtent.height / 2), scale(size))
   const turned = compose(centred, quarterTurns(faceEdge === 'top' ? 2 : 0))
   const placed: Matrix = compose(turned, shift(at.x, at.y))
@@ -50,7 +54,10 @@ function loopContour(): Contour {
   const centre = { x: rising.x - up.y * radius, y: rising.y + up.x * radius }
   const falling = { x: centre.x + down.y * radius, y: centre.y - down.x * radius }
   const tail = { x: falling.x + down.x * 5.2, y: falling.y + down.y * 5.2 }
-  return { segments: [line(foot, rising), arc(rising, falling, centre, 1), line(falling, tail)], closed: false }
+  return {
+    segments: [line(foot, rising), arc(rising, falling, centre, 1), line(falling, tail)],
+    closed: false,
+  }
 }
 
 function unit(x: number, y: number): { x: number; y: number } {

@@ -17,7 +17,11 @@ export function grainArrow(middle: Point, length: number, direction: 'along' | '
       : { x: middle.x + across, y: middle.y + along }
   const tip = length / 2
   const arrowHead = (side: 1 | -1) => ({
-    outer: polygon([at(side * tip, 0), at(side * (tip - head.length), head.half), at(side * (tip - head.length), -head.half)]),
+    outer: polygon([
+      at(side * tip, 0),
+      at(side * (tip - head.length), head.half),
+      at(side * (tip - head.length), -head.half),
+    ]),
     holes: [],
   })
   return [

@@ -14,7 +14,12 @@ const dotRadius = 0.2
  * A hole to bore: the ring of its true diameter, a fine cross that stops short of the centre, and where it is bored
  * freehand a dot to prick.
  */
-export function holeMarks(centre: Point, radius: number, subject: string, freehand: boolean): readonly Mark[] {
+export function holeMarks(
+  centre: Point,
+  radius: number,
+  subject: string,
+  freehand: boolean,
+): readonly Mark[] {
   const belongs = { layer: 'drill', subject } as const
   const far = Math.max(radius, crossGap) + crossBeyond
   const arm = (dx: number, dy: number) =>

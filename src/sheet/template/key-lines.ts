@@ -23,19 +23,34 @@ export function keyLines(
   ]
   const stock = [part.stock, part.wood].filter(s => s !== undefined).join(', ')
   const unplaced = solid.features.flatMap(({ id, shape }) =>
-    shape.kind === 'unplaced' ? [`Not on this paper: ${shape.what} ${id} wants ${missingWords(shape.missing)}.`] : [],
+    shape.kind === 'unplaced'
+      ? [`Not on this paper: ${shape.what} ${id} wants ${missingWords(shape.missing)}.`]
+      : [],
   )
   return [
-    ...key.map(entry => ({ letter: entry.letter, words: entryWords(entry, model), names: memberNames(entry) })),
+    ...key.map(entry => ({
+      letter: entry.letter,
+      words: entryWords(entry, model),
+      names: memberNames(entry),
+    })),
     { words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
-    ...(pieces.length > 1 ? [{ words: [`Print this page ${pieces.length} times, once for each piece.`] }] : []),
+    ...(pieces.length > 1
+      ? [{ words: [`Print this page ${pieces.length} times, once for each piece.`] }]
+      : []),
     ...part.missing.map(m => ({ words: [], names: `Not on this paper: ${missingWords([m])}.` })),
     ...unplaced.map(names => ({ words: [], names })),
     ...(elsewhere.length > 0
       ? [{ words: [], names: `On other faces, not on this paper: ${elsewhereWords(elsewhere)}.` }]
       : []),
     ...(part.note === undefined ? [] : [{ words: [], names: part.note }]),
-    { words: [], names: 'Loop: face side. V: face edge. Triangle: reference end. Measure from these. Hatched: waste.' },
-    { words: [], names: 'The middle of the thin line is the edge. Bore first, while the piece is a rectangle; then saw outside the line and sand to it.' },
+    {
+      words: [],
+      names: 'Loop: face side. V: face edge. Triangle: reference end. Measure from these. Hatched: waste.',
+    },
+    {
+      words: [],
+      names:
+        'The middle of the thin line is the edge. Bore first, while the piece is a rectangle; then saw outside the line and sand to it.',
+    },
   ]
 }

@@ -12,10 +12,17 @@ import { boxAbout, clearance, type Extent } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 
 /** Puts each letter of the key at what it stands for; of a row at its first and last hole. Returns the letters that found no room. */
-export function putLetters(key: readonly KeyEntry[], board: Board, area: Bounds, fonts: Fonts): readonly string[] {
+export function putLetters(
+  key: readonly KeyEntry[],
+  board: Board,
+  area: Bounds,
+  fonts: Fonts,
+): readonly string[] {
   const homeless: string[] = []
   for (const { letter, members } of key) {
-    const lettered = members.filter(({ row }) => row === undefined || row.number === 1 || row.number === row.count)
+    const lettered = members.filter(
+      ({ row }) => row === undefined || row.number === 1 || row.number === row.count,
+    )
     for (const feature of lettered) if (!putLetter(letter, feature, board, area, fonts)) homeless.push(letter)
   }
   return homeless
@@ -23,11 +30,14 @@ export function putLetters(key: readonly KeyEntry[], board: Board, area: Bounds,
 
 function putLetter(letter: string, { shape, id }: Placed, board: Board, area: Bounds, fonts: Fonts): boolean {
   const { extent, markAt } = label(fonts, [letter], lettering.large, id, { weight: 'bold' })
-  const box = shape.kind === 'bore' ? aboutBore(shape.centre, shape.diameter.mm / 2) : regionBounds(shape.region)
+  const box =
+    shape.kind === 'bore' ? aboutBore(shape.centre, shape.diameter.mm / 2) : regionBounds(shape.region)
   const inside = shape.kind === 'bore' ? [] : [middleOf(box)]
   const withLeader = (middle: Point): readonly Mark[] => {
     const leader = leaderTo(box, boxAbout(middle, extent))
-    return leader === undefined ? [markAt(middle)] : [markAt(middle), linesMark({ layer: 'text', subject: id }, 'thin', [leader])]
+    return leader === undefined
+      ? [markAt(middle)]
+      : [markAt(middle), linesMark({ layer: 'text', subject: id }, 'thin', [leader])]
   }
   return board.place([...inside, ...around(box, extent)], extent, area, withLeader) !== undefined
 }

@@ -12,5 +12,11 @@ export function roughCutMarks(outline: readonly Region[], part: Part, workshop: 
   const around = offsetRegions(outline, allowance)
   // without it the template is still true: the paper is then cut off by eye
   if (!around.ok) return []
-  return [pathMark({ layer: 'paper', subject: part.id }, 'rough-cut', around.value.map(r => r.outer))]
+  return [
+    pathMark(
+      { layer: 'paper', subject: part.id },
+      'rough-cut',
+      around.value.map(r => r.outer),
+    ),
+  ]
 }

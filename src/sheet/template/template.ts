@@ -1,10 +1,10 @@
-import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
-import { keyTable } from '../key/key-table.ts'
 import { keyOf } from '../key/key-entry.ts'
+import { keyTable } from '../key/key-table.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
@@ -31,7 +31,12 @@ function templateSheet(served: Served, context: SheetContext): Sheet {
   const lines = keyLines(served, key, elsewhere, context)
 
   const id = `${part.id}${hand === 'mirrored' ? '-mirrored' : ''}-template`
-  const caption = { plan: context.model.title, sheet: 'template for the face side', part: part.label, pieces: piecesInWords(served) }
+  const caption = {
+    plan: context.model.title,
+    sheet: 'template for the face side',
+    part: part.label,
+    pieces: piecesInWords(served),
+  }
   const arranged = (at: { x: number; y: number }, width: number): Drawing => {
     const table = keyTable(lines, at, width, context.fonts).marks
     const all: readonly Mark[] = [...marks, ...table]
