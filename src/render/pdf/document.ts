@@ -22,8 +22,11 @@ export type EmbeddedFont = {
  */
 export type PdfDocument = {
   readonly page: { readonly height: number; readonly fonts: Record<string, Reference> }
+  readonly info: { CreationDate?: Date }
   readonly _root: Reference
   readonly _font: EmbeddedFont
+  /** Adds the properties a second time, as XMP. */
+  endMetadata(): void
   addPage(options: { size: readonly [number, number]; margin: number }): void
   addContent(operators: string): void
   ref(data?: Record<string, unknown>): Reference
@@ -33,6 +36,9 @@ export type PdfDocument = {
   on(event: 'end', listener: () => void): void
   on(event: 'error', listener: (error: unknown) => void): void
 }
+
+/** The library makes the file's identity from a date, so it gets one even where the file is to say none. */
+const noDate = new Date(0)
 
 /** Opens a document without pages. The library is loaded here, when the first PDF is asked for. */
 export async function openDocument(packet: Packet, producer: string): Promise<PdfDocument> {
@@ -47,10 +53,13 @@ export async function openDocument(packet: Packet, producer: string): Promise<Pd
       Title: legible(packet.title),
       Producer: legible(producer),
       Creator: legible(producer),
-      CreationDate: packet.date,
+      CreationDate: packet.date ?? noDate,
     },
   }
   const document = new PDFDocument(options as object) as unknown as PdfDocument
+  if (packet.date === undefined) delete document.info.CreationDate
+  // the library writes titles into XMP without escaping them: `<` or `&` in one would spoil it
+  document.endMetadata = () => undefined
   const preferences = document._root.data.ViewerPreferences as Reference
   // asks the print dialogue to leave the size alone
   preferences.data.PrintScaling = 'None'
