@@ -18,11 +18,7 @@ export const outsidePart: Rule<'outside-part'> = model =>
           places: [{ source: feature.source, part: part.id, feature: feature.id, side: feature.face }],
           measured: { value: out.by, unit: 'mm' },
           limit: { value: 0, unit: 'mm' },
-          facts: {
-            kind: kinds[feature.shape.kind],
-            beyond: out.beyond ?? 'edge',
-            by: { value: out.by, unit: 'mm' },
-          },
+          facts: { what: kinds[feature.shape.kind], beyond: out.beyond ?? 'edge' },
         },
       ]
     }),

@@ -15,7 +15,7 @@ export const positionMissing: Rule<'position-missing'> = model =>
           rule: 'position-missing',
           severity: 'error',
           places: [{ source: feature.source, part: part.id, feature: feature.id, side: feature.face }],
-          facts: { kind: feature.shape.what, wanted: `a distance from ${wanted.join(', and one from ')}` },
+          facts: { what: feature.shape.what, wanted: wanted.join(', and one from ') },
         },
       ]
     }),

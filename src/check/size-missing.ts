@@ -19,10 +19,10 @@ export const sizeMissing: Rule<'size-missing'> = model => [
   ]),
 ]
 
-function findingsFor(missing: readonly Missing[], place: Place, kind: string): FindingOf<'size-missing'>[] {
+function findingsFor(missing: readonly Missing[], place: Place, what: string): FindingOf<'size-missing'>[] {
   return missing.flatMap((m): FindingOf<'size-missing'>[] =>
     m.kind === 'size'
-      ? [{ rule: 'size-missing', severity: 'error', places: [place], facts: { kind, wanted: m.name } }]
+      ? [{ rule: 'size-missing', severity: 'error', places: [place], facts: { what, wanted: m.name } }]
       : [],
   )
 }
