@@ -5,7 +5,7 @@ import type { Expression } from './expression.ts'
 import { faultAt, type LengthFault, type Read, read, refused } from './fault.ts'
 import { nearestName } from './nearest-name.ts'
 import type { Basis, KnownLength, NamedValue, Scope, UnknownValue } from './scope.ts'
-import { millimetresPer, type Unit } from './unit.ts'
+import type { Unit } from './unit.ts'
 import type { WrittenSize } from './written-size.ts'
 
 /** Nothing that a plan describes is longer: a kilometre, in millimetres. */
@@ -23,7 +23,7 @@ export function evaluate(size: WrittenSize, scope: Scope, unit: Unit): Read<Calc
   const amount = amountOf(size, scope, unit)
   if (!('dimension' in amount)) return refused(amount)
   if (amount.dimension === 'angle') return refused(wholeFault(size, 'wrong-kind', 'a length, not an angle'))
-  const { value, basis, lacking } = inDimension(amount, 'length', millimetresPer(unit))
+  const { value, basis, lacking } = inDimension(amount, 'length', unit)
   if (value === undefined) return read({ kind: 'unknown', names: lacking })
   if (Math.abs(value) > greatestLength)
     return refused(wholeFault(size, 'too-large', 'a length of at most 1 km'))
@@ -86,7 +86,7 @@ function amountOf(size: WrittenSize, scope: Scope, unit: Unit): Amount | LengthF
         if (!('dimension' in left)) return left
         const right = calculate(expression.right)
         if (!('dimension' in right)) return right
-        const result = operate(expression.operator, left, right, millimetresPer(unit))
+        const result = operate(expression.operator, left, right, unit)
         if (typeof result !== 'string') return result
         return stepFault(result, result === 'division-by-zero' ? expression.right : expression)
       }
@@ -97,7 +97,7 @@ function amountOf(size: WrittenSize, scope: Scope, unit: Unit): Amount | LengthF
           if (!('dimension' in value)) return value
           values.push(value)
         }
-        const result = apply(expression.name, values, millimetresPer(unit))
+        const result = apply(expression.name, values, unit)
         return typeof result === 'string' ? stepFault(result, expression) : result
       }
     }

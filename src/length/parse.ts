@@ -2,7 +2,7 @@ import { type Expression, functionNames, functions, isFunctionName } from './exp
 import { faultAt, type LengthFault, type Read, read, refused } from './fault.ts'
 import { nearestName } from './nearest-name.ts'
 import { isSpace, type Token, tokens } from './token.ts'
-import { millimetresPerWritten, unitNames } from './unit.ts'
+import { toMillimetres, unitNames } from './unit.ts'
 
 /** Brackets, calls and signs inside each other; a formula that goes deeper was not written by a maker. */
 const greatestDepth = 32
@@ -187,8 +187,8 @@ export function parse(text: string): Read<Expression> {
     position += 1
     const span = { from: number.from, to: unit.to }
     if (unit.unit === 'degree') return { kind: 'angle', angleDegrees: value, ...span }
-    const mm = value * millimetresPerWritten[unit.unit]
-    return unit.unit === 'foot' ? withInches(mm, span) : { kind: 'length', mm, ...span }
+    if (unit.unit === 'foot') return withInches(value, span)
+    return { kind: 'length', mm: toMillimetres(value, unit.unit), ...span }
   }
 
   /** `1' 4 1/2"`, `1' 4`, and with the trade's hyphen `1'-4 1/2"`. */
@@ -200,9 +200,9 @@ export function parse(text: string): Read<Expression> {
     const markIsInch = mark.kind === 'unit' && mark.unit === 'inch'
     // without a mark the number after feet is inches, but after a hyphen it has to say so
     const fits = inches.kind === 'number' && (markIsInch || (joint === 0 && mark.kind !== 'unit'))
-    if (!fits) return { kind: 'length', mm: feet, ...span }
+    if (!fits) return { kind: 'length', mm: toMillimetres(feet, 'foot'), ...span }
     position += joint + (markIsInch ? 2 : 1)
-    const mm = feet + inches.value * millimetresPerWritten.inch
+    const mm = toMillimetres(12 * feet + inches.value, 'inch')
     return { kind: 'length', mm, from: span.from, to: markIsInch ? mark.to : inches.to }
   }
 
