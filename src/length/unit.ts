@@ -35,6 +35,9 @@ export function unitOfWord(word: string): WrittenUnit | undefined {
  */
 const tenths: Readonly<Record<LengthUnit, number>> = { mm: 10, cm: 100, inch: 254, foot: 3048 }
 
+/** For what is measured in inches by its nature, such as paper. A size in a plan goes through `toMillimetres`. */
+export const millimetresPerInch = tenths.inch / 10
+
 /**
  * So many of a unit in millimetres. A fraction of an inch to any power of two gives the double nearest to the
  * true length, so that 3 in and 76.2 mm are the same number.
