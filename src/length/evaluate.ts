@@ -23,10 +23,15 @@ export function evaluate(size: WrittenSize, scope: Scope, unit: Unit): Read<Calc
   const amount = amountOf(size, scope, unit)
   if (!('dimension' in amount)) return refused(amount)
   if (amount.dimension === 'angle') return refused(wholeFault(size, 'wrong-kind', 'a length, not an angle'))
+  return asLength(size, amount, unit)
+}
+
+function asLength(size: WrittenSize, amount: Amount, unit: Unit): Read<Calculated> {
   const { value, basis, lacking } = inDimension(amount, 'length', unit)
   if (value === undefined) return read({ kind: 'unknown', names: lacking })
-  if (Math.abs(value) > greatestLength)
+  if (Math.abs(value) > greatestLength) {
     return refused(wholeFault(size, 'too-large', 'a length of at most 1 km'))
+  }
   return read({ kind: 'length', mm: value, basis })
 }
 
@@ -38,8 +43,7 @@ export function evaluateAngle(size: WrittenSize, scope: Scope, unit: Unit): Read
   const amount = amountOf(size, scope, unit)
   if (!('dimension' in amount)) return refused(amount)
   const { dimension, value, basis, lacking } = amount
-  if (dimension === 'length')
-    return refused(wholeFault(size, 'wrong-kind', 'an angle in degrees, such as 22 1/2'))
+  if (dimension === 'length') return refused(wholeFault(size, 'wrong-kind', 'an angle in degrees: 22 1/2'))
   if (value === undefined) return read({ kind: 'unknown', names: lacking })
   if (Math.abs(value) > 360) return refused(wholeFault(size, 'too-large', 'an angle of at most 360 degrees'))
   return read({ kind: 'angle', radians: radians(value), basis })
@@ -50,7 +54,7 @@ export function evaluateNamed(size: WrittenSize, scope: Scope, unit: Unit): Read
   const amount = amountOf(size, scope, unit)
   if (!('dimension' in amount)) return refused(amount)
   const { dimension, value, basis } = amount
-  if (dimension !== 'angle') return evaluate(size, scope, unit)
+  if (dimension !== 'angle') return asLength(size, amount, unit)
   return read(
     value === undefined
       ? { kind: 'unknown', names: amount.lacking }

@@ -68,14 +68,14 @@ function rounded(mm: number, style: LengthStyle, unitMark: boolean, feet: boolea
     return { error: nearest - mm, pieces: [decimal(nearest, style.unit, decimalPlaces(style), unitMark)] }
   }
   const fraction = nearestFraction(mm, denominator)
-  const mark = unitMark ? '"' : ''
+  const { error } = fraction
   if (!feet || fraction.whole < 12)
-    return { error: fraction.error, pieces: [...fractionPieces(fraction), mark] }
+    return { error, pieces: [...fractionPieces(fraction), unitMark ? '"' : ''] }
   const inches = fraction.whole % 12
   const whole = `${fraction.negative ? '-' : ''}${writeDecimal((fraction.whole - inches) / 12, 0)}'`
   const none = inches === 0 && fraction.over === 0
   const rest = none ? [] : [' ', ...fractionPieces({ ...fraction, negative: false, whole: inches }), '"']
-  return { error: fraction.error, pieces: [whole, ...rest] }
+  return { error, pieces: [whole, ...rest] }
 }
 
 function decimal(mm: number, unit: Unit, places: number, unitMark: boolean): string {
