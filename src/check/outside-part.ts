@@ -18,11 +18,13 @@ export const outsidePart: Rule<'outside-part'> = model =>
           places: [{ source: feature.source, part: part.id, feature: feature.id, side: feature.face }],
           measured: { value: out.by, unit: 'mm' },
           limit: { value: 0, unit: 'mm' },
-          facts: { beyond: out.beyond ?? 'edge' },
+          facts: { what: kinds[feature.shape.kind], beyond: out.beyond ?? 'edge' },
         },
       ]
     }),
   )
+
+const kinds = { bore: 'hole', pocket: 'slot', 'edge-cut': 'notch' } as const
 
 function sticksOut(part: Part, { face, shape }: Placed): Protrusion | undefined {
   const wood = part.drawn.faces[face].region

@@ -3,6 +3,3 @@
  * part) is large; what is read once is medium; small is for what only has to be found again.
  */
 export const lettering = { title: 5, large: 3.5, medium: 2.5, small: 1.8 } as const
-
-/** From one base line to the next, counted in the height of a capital. Stacked fractions need the room. */
-export const lineSpacing = 1.9

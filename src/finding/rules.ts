@@ -14,6 +14,6 @@ export type CheckFacts = {
   'position-missing': { readonly what: string; readonly wanted: string }
   /** `what` as above or "part"; `wanted` is the size's name. */
   'size-missing': { readonly what: string; readonly wanted: string }
-  /** `beyond` is the edge or corner that it passes; how far is the finding's `measured`. */
-  'outside-part': { readonly beyond: string }
+  /** `what` as above; `beyond` is the edge or corner that it passes; how far is the finding's `measured`. */
+  'outside-part': { readonly what: string; readonly beyond: string }
 }

@@ -16,10 +16,10 @@ export type Frame = {
 
 /** Heights of the strips; furniture is drawn to fit them, so they change together. */
 const headHeight = 13
-const footHeight = 15
-const sideWidth = 10
+const footHeight = 19
+const sideWidth = 11
 /** White between a strip and the body. */
-const gap = 2
+const gap = 3
 
 export function frameOf(paper: Paper, { printer: { margin } }: Workshop): Frame {
   const left = margin.left

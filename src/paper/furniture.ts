@@ -6,7 +6,7 @@ import type { Mark } from '../drawing/mark.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Frame } from './frame.ts'
-import { scaleBar } from './scale-bar.ts'
+import { scaleBar, scaleBarReach } from './scale-bar.ts'
 
 /** What the furniture of a page has to say. */
 export type PageFacts = {
@@ -67,37 +67,32 @@ function head({ head: box }: Frame, { caption, number, count }: PageFacts, fonts
 const rightColumn = 46
 
 function foot({ foot: box }: Frame, { units }: PageFacts, fonts: Fonts): readonly Mark[] {
-  const bar = box.top - 4
-  const first = box.bottom + lettering.small + 2.2
+  const last = box.bottom + 0.8
+  const first = last + lettering.small + 1.7
+  const bar = box.top - scaleBarReach
   const room = box.right - box.left
-  const proof =
-    'Print at 100 %, never “fit to page”. Lay a steel rule on both bars before anything is glued on.'
+  const line = (words: string, height: number, y: number): Mark =>
+    textMark(text, [fitText(fonts.regular, words, height, room)], { x: box.left, y }, height)
   return [
     ...scaleBar(
       { direction: 'across', from: { x: box.left + barInset, y: bar }, length: room - barInset - barTail },
       units,
     ),
-    textMark(
-      text,
-      [fitText(fonts.regular, proof, lettering.medium, room)],
-      { x: box.left, y: first },
+    line(
+      'Print at 100 %, never “fit to page”. Lay a steel rule on both bars before anything is glued on.',
       lettering.medium,
+      first,
     ),
-    textMark(
-      text,
-      [fitText(fonts.regular, caution, lettering.small, room)],
-      { x: box.left, y: box.bottom },
-      lettering.small,
-    ),
+    line(caution, lettering.small, last),
   ]
 }
 
 function side({ side: box }: Frame, { units }: PageFacts): readonly Mark[] {
-  const from = { x: box.left + 4.5, y: box.bottom }
-  return scaleBar({ direction: 'along', from, length: box.top - box.bottom - barTail }, units)
+  const from = { x: box.left + scaleBarReach, y: box.bottom + barInset }
+  return scaleBar({ direction: 'along', from, length: box.top - box.bottom - barInset - barTail }, units)
 }
 
 /** White before a bar begins, so that its end mark stands free. */
 const barInset = 1
-/** Room for the last number, which stands behind the bar's end. */
+/** Room for the name of the unit, which stands behind the bar's end. */
 const barTail = 10

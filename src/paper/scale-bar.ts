@@ -19,12 +19,14 @@ type Scale = {
   /** A tick is long at every `long` steps, and carries its number. */
   readonly long: number
   readonly middle: number
+  /** What the first long tick's number says. */
+  readonly perNumber: number
   readonly name: string
 }
 
 const scales: Readonly<Record<Unit, Scale>> = {
-  inch: { unit: 'inch', step: millimetresPerInch / 8, long: 8, middle: 4, name: 'in' },
-  mm: { unit: 'mm', step: 1, long: 10, middle: 5, name: 'mm' },
+  inch: { unit: 'inch', step: millimetresPerInch / 8, long: 8, middle: 4, perNumber: 1, name: 'in' },
+  mm: { unit: 'mm', step: 1, long: 10, middle: 5, perNumber: 10, name: 'mm' },
 }
 
 const ticks = { long: 3, middle: 2.2, short: 1.4 } as const
@@ -62,19 +64,14 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
     i % scale.long === 0 ? ticks.long : i % scale.middle === 0 ? ticks.middle : ticks.short
   const tickLine = (i: number) => [at(i * scale.step, 0), at(i * scale.step, up * tick(i))] as const
   const count = units * scale.long
-  const numbers = Array.from({ length: units }, (_, i) => i + 1).map(i =>
-    textMark(
-      belongs,
-      [
-        i === units
-          ? `${i * (scale.unit === 'mm' ? scale.long : 1)} ${scale.name}`
-          : `${i * (scale.unit === 'mm' ? scale.long : 1)}`,
-      ],
-      at(i * unitLength + numberAside, up === 1 ? ticks.long - lettering.small + 0.2 : -ticks.long - 0.2),
-      lettering.small,
-      { angle },
-    ),
+  const base = up === 1 ? ticks.long + numberGap : -ticks.long - numberGap - lettering.small
+  const numbers = Array.from({ length: units }, (_, i) =>
+    textMark(belongs, [`${(i + 1) * scale.perNumber}`], at((i + 1) * unitLength, base), lettering.small, {
+      angle,
+      align: 'middle',
+    }),
   )
+  const unitName = textMark(belongs, [scale.name], at(end + unitNameAside, base), lettering.small, { angle })
   return [
     linesMark(belongs, 'wide', [[at(0, 0), at(end, 0)]]),
     linesMark(
@@ -83,11 +80,18 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
       Array.from({ length: count + 1 }, (_, i) => tickLine(i)),
     ),
     ...numbers,
+    unitName,
   ]
 }
 
 /** A bar of exactly so many units must not lose the last one to rounding; a thousandth of a unit is nothing to see. */
 const wholeSlack = 1e-3
 
-/** Numbers stand beside their tick, not under it, so that the tick's end stays clear. */
-const numberAside = 0.6
+/** From the bar's end to the name of its unit, clear of half the last number. */
+const unitNameAside = 3.5
+
+/** White between a tick and its number. */
+const numberGap = 0.5
+
+/** How far a bar's ticks and numbers reach to either side of its line. */
+export const scaleBarReach = ticks.long + numberGap + lettering.small

@@ -1,7 +1,7 @@
 import type { Drawing } from '../../src/drawing/drawing.ts'
 import { type LineRole, lineStyles } from '../../src/drawing/line-role.ts'
 import type { Layer, Mark } from '../../src/drawing/mark.ts'
-import type { Packet, Page } from '../../src/drawing/page.ts'
+import type { Packet, Page, Placed } from '../../src/drawing/page.ts'
 import { circle } from '../../src/geometry/shape/circle.ts'
 import type { Contour } from '../../src/geometry/shape/contour.ts'
 import { compose, identity, quarterTurns, shift } from '../../src/geometry/shape/matrix.ts'
@@ -90,23 +90,30 @@ export function bracket(): Drawing {
 
 const roles = Object.keys(lineStyles) as LineRole[]
 
-/** A page with every kind of line, lettering in every size and one drawing as it is and once turned. */
-export function samplePage(number = 1): Page {
-  const heights = [1.8, 2.5, 3.5, 5, 7]
+/** Every kind of line with its name. */
+export function lineKinds(): Page {
   return {
-    paper: { name: 'letter', width: 215.9, height: 279.4 },
-    number,
+    paper: { name: 'custom', width: 150, height: 60 },
+    number: 1,
     correction: identity,
-    placed: [
-      { drawing: bracket(), matrix: shift(20, 20) },
-      { drawing: bracket(), matrix: compose(quarterTurns(1), shift(180, 20)) },
-    ],
+    placed: [],
+    furniture: roles.flatMap((role, i) => [
+      path('paper', role, chain(point(35, 53 - 6 * i), point(145, 53 - 6 * i))),
+      text([role], point(5, 52 - 6 * i), 3.5),
+    ]),
+  }
+}
+
+/** Letters in the sizes of ISO 3098, fractions, signs of our own, letters that no file has, and slopes. */
+export function lettering(): Page {
+  const heights = [1.8, 2.5, 3.5, 5]
+  return {
+    paper: { name: 'custom', width: 190, height: 110 },
+    number: 1,
+    correction: identity,
+    placed: [],
     furniture: [
-      ...roles.flatMap((role, i) => [
-        path('paper', role, chain(point(60, 265 - 6 * i), point(195, 265 - 6 * i))),
-        text([role], point(20, 264 - 6 * i), 3.5),
-      ]),
-      ...heights.flatMap((height, i) => [
+      ...heights.map((height, i) =>
         text(
           [
             'Side frame 0123456789 Il1O0 ⌀ ',
@@ -115,16 +122,48 @@ export function samplePage(number = 1): Page {
             { over: '27', under: '32' },
             '″ ~12.5 mm',
           ],
-          point(20, 200 - 3 * i * (2 + i / 2)),
+          point(5, 100 - 3 * i * (2 + i / 2)),
           height,
         ),
-      ]),
-      text(['⌀ ≈ ≤ ≥ ← → ↑ ↓ ↔ ↕ × ° ′ ″ ± − – ~ ½ ÅØß é ł Ж Ω'], point(20, 125), 5),
-      text(['Missing 中, control \u0007, turned \u202E text'], point(20, 115), 3.5),
-      text(['along the edge'], point(205, 100), 3.5, { angle: Math.PI / 2, align: 'middle' }),
-      text(['upside'], point(150, 160), 3.5, { angle: Math.PI }),
-      text(['leaning 30°'], point(25, 80), 3.5, { angle: Math.PI / 6 }),
+      ),
+      text(['⌀ ≈ ≤ ≥ ← → ↑ ↓ ↔ ↕ × ° ′ ″ ± − – ~ ½ ⅜'], point(5, 50), 5),
+      text(['ÅØß é ł Ж Ω'], point(145, 50), 5),
+      text(['Missing 中, control \u0007, turned \u202E text'], point(5, 38), 3.5),
+      text(['leaning 30°'], point(10, 10), 3.5, { angle: Math.PI / 6 }),
+      text(['down the edge'], point(60, 30), 3.5, { angle: -Math.PI / 2 }),
+      text(['up the edge'], point(80, 18), 3.5, { angle: Math.PI / 2, align: 'middle' }),
+      text(['over head'], point(100, 20), 3.5, { angle: Math.PI, align: 'end' }),
+      text(['to the end'], point(180, 20), 3.5, { align: 'end' }),
     ],
+  }
+}
+
+/** One drawing as it is and by a quarter turn. */
+export function placedDrawings(): Page {
+  return {
+    paper: { name: 'custom', width: 170, height: 105 },
+    number: 1,
+    correction: identity,
+    placed: [
+      { drawing: bracket(), matrix: shift(10, 10) },
+      { drawing: bracket(), matrix: compose(quarterTurns(1), shift(160, 10)) },
+    ],
+    furniture: [],
+  }
+}
+
+/** All of it on one page. */
+export function samplePage(number = 1): Page {
+  const lift = (page: Page, up: number): Placed => ({
+    drawing: { ...bracket(), id: `part ${up}`, marks: page.furniture },
+    matrix: shift(10, up),
+  })
+  return {
+    paper: { name: 'letter', width: 215.9, height: 279.4 },
+    number,
+    correction: identity,
+    placed: [lift(lineKinds(), 215), lift(lettering(), 105), ...placedDrawings().placed],
+    furniture: [text([`page ${number}`], point(200, 270), 3.5, { align: 'end' })],
   }
 }
 

@@ -9,7 +9,7 @@ export const checkSentences: Sentences<keyof CheckFacts> = {
   'size-missing': ({ facts, places }) =>
     `the drawing does not give the ${visible(facts.wanted)} of ${theFeature(facts.what, places[0])}`,
   'outside-part': ({ facts, places, measured }, { show }) =>
-    `${theFeature('', places[0])} goes ${measured ? `${show(measured)} ` : ''}beyond the ${visible(facts.beyond)} of the part`,
+    `${theFeature(facts.what, places[0])} goes ${measured ? `${show(measured)} ` : ''}past the ${visible(facts.beyond)} of the part`,
 }
 
 function onFace(place: Place | undefined): string {

@@ -1,4 +1,4 @@
-import { lettering, lineSpacing } from '../../drawing/lettering.ts'
+import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import type { Point } from '../../geometry/shape/point.ts'
@@ -7,8 +7,11 @@ import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { wrap } from './wrap.ts'
 
-/** One line of the key: a letter where there is one, what it means, and below it in smaller letters which cuts bear it. */
-export type KeyLine = { readonly letter?: string; readonly words: Words; readonly names?: string }
+/** A line of the key: a letter, what it means, and below it in smaller letters which cuts bear it; or a remark. */
+export type KeyLine =
+  | { readonly kind: 'entry'; readonly letter: string; readonly words: Words; readonly names: string }
+  | { readonly kind: 'size'; readonly words: Words }
+  | { readonly kind: 'remark'; readonly text: string }
 
 const belongs = { layer: 'text', subject: 'key' } as const
 /** From a letter to its words. */
@@ -23,30 +26,39 @@ export function keyTable(
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
   const marks: Mark[] = []
   let y = at.y
-  const write = (words: Words, x: number, height: number, weight: 'regular' | 'bold'): void => {
-    y -= layOut(fonts[weight], words, height).ascent
-    marks.push(textMark(belongs, words, { x, y }, height, { weight }))
-    y -= layOut(fonts[weight], words, height).descent + height * (lineSpacing - 1) * 0.35
+  /** Writes a line below the last one; returns its base line. */
+  const write = (words: Words, x: number, height: number): number => {
+    const { ascent, descent } = layOut(fonts.regular, words, height)
+    const base = y - ascent
+    marks.push(textMark(belongs, words, { x, y: base }, height))
+    y = base - descent - leading
+    return base
   }
-  for (const { letter, words, names } of lines) {
-    const x = letter === undefined ? at.x : at.x + letterColumn
-    const before = y
-    write(words, x, letter === undefined ? lettering.medium : lettering.large, 'regular')
-    if (letter !== undefined) {
-      marks.push(
-        textMark(
-          belongs,
-          [letter],
-          { x: at.x, y: before - layOut(fonts.regular, words, lettering.large).ascent },
-          lettering.large,
-          { weight: 'bold' },
-        ),
-      )
+  const writeWrapped = (text: string, x: number): void => {
+    for (const row of wrap(text, fonts.regular, lettering.medium, width - (x - at.x)))
+      write([row], x, lettering.medium)
+  }
+  for (const line of lines) {
+    switch (line.kind) {
+      case 'entry': {
+        const base = write(line.words, at.x + letterColumn, lettering.large)
+        marks.push(
+          textMark(belongs, [line.letter], { x: at.x, y: base }, lettering.large, { weight: 'bold' }),
+        )
+        writeWrapped(line.names, at.x + letterColumn)
+        break
+      }
+      case 'size':
+        write(line.words, at.x, lettering.large)
+        break
+      case 'remark':
+        writeWrapped(line.text, at.x)
+        break
     }
-    for (const row of wrap(names ?? '', fonts.regular, lettering.medium, width - (x - at.x))) {
-      write([row], x, lettering.medium, 'regular')
-    }
-    y -= lettering.medium * 0.4
+    y -= leading
   }
   return { marks, bottom: y }
 }
+
+/** White between lines, besides the room that tails and fractions take. */
+const leading = 0.8

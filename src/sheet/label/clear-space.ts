@@ -28,6 +28,23 @@ export function isClear(box: Bounds, { lines, boxes }: Obstacles): boolean {
   return !boxes.some(other => overlap(box, other)) && !lines.some(points => touches(box, points))
 }
 
+/** Whether a straight line from one point to another meets any line or box. */
+export function isCrossed([a, b]: readonly [Point, Point], { lines, boxes }: Obstacles): boolean {
+  if (boxes.some(box => crosses(box, a, b))) return true
+  const turnsApart = (p: Point, q: Point, r: Point, s: Point): boolean => leftOf(p, q, r) !== leftOf(p, q, s)
+  return lines.some(points =>
+    points.some((q, i) => {
+      const p = points[i - 1]
+      return p !== undefined && turnsApart(a, b, p, q) && turnsApart(p, q, a, b)
+    }),
+  )
+}
+
+/** Lettering may be a hair off; nothing that is cut hangs on this sign. */
+function leftOf(p: Point, q: Point, r: Point): boolean {
+  return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x) > 0
+}
+
 function overlap(a: Bounds, b: Bounds): boolean {
   return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top
 }

@@ -10,6 +10,11 @@ const crossBeyond = 1.8
 /** Of the dot that takes the point of an awl. */
 const dotRadius = 0.2
 
+/** How far from a hole's centre its cross reaches. */
+export function crossReach(radius: number): number {
+  return Math.max(radius, crossGap) + crossBeyond
+}
+
 /**
  * A hole to bore: the ring of its true diameter, a fine cross that stops short of the centre, and where it is bored
  * freehand a dot to prick.
@@ -21,7 +26,7 @@ export function holeMarks(
   freehand: boolean,
 ): readonly Mark[] {
   const belongs = { layer: 'drill', subject } as const
-  const far = Math.max(radius, crossGap) + crossBeyond
+  const far = crossReach(radius)
   const arm = (dx: number, dy: number) =>
     [
       { x: centre.x + dx * crossGap, y: centre.y + dy * crossGap },

@@ -27,30 +27,27 @@ export function keyLines(
       ? [`Not on this paper: ${shape.what} ${id} wants ${missingWords(shape.missing)}.`]
       : [],
   )
+  const remark = (text: string): KeyLine => ({ kind: 'remark', text })
   return [
-    ...key.map(entry => ({
-      letter: entry.letter,
-      words: entryWords(entry, model),
-      names: memberNames(entry),
-    })),
-    { words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
-    ...(pieces.length > 1
-      ? [{ words: [`Print this page ${pieces.length} times, once for each piece.`] }]
-      : []),
-    ...part.missing.map(m => ({ words: [], names: `Not on this paper: ${missingWords([m])}.` })),
-    ...unplaced.map(names => ({ words: [], names })),
+    ...key.map(
+      (entry): KeyLine => ({
+        kind: 'entry',
+        letter: entry.letter,
+        words: entryWords(entry, model),
+        names: memberNames(entry),
+      }),
+    ),
+    { kind: 'size', words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
+    ...(pieces.length > 1 ? [remark(`Print this page ${pieces.length} times, once for each piece.`)] : []),
+    ...part.missing.map(m => remark(`Not on this paper: ${missingWords([m])}.`)),
+    ...unplaced.map(remark),
     ...(elsewhere.length > 0
-      ? [{ words: [], names: `On other faces, not on this paper: ${elsewhereWords(elsewhere)}.` }]
+      ? [remark(`On other faces, not on this paper: ${elsewhereWords(elsewhere)}.`)]
       : []),
-    ...(part.note === undefined ? [] : [{ words: [], names: part.note }]),
-    {
-      words: [],
-      names: 'Loop: face side. V: face edge. Triangle: reference end. Measure from these. Hatched: waste.',
-    },
-    {
-      words: [],
-      names:
-        'The middle of the thin line is the edge. Bore first, while the piece is a rectangle; then saw outside the line and sand to it.',
-    },
+    ...(part.note === undefined ? [] : [remark(part.note)]),
+    remark('Loop: face side. V: face edge. Triangle: reference end. Measure from these. Hatched: waste.'),
+    remark(
+      'The middle of the thin line is the edge. Bore first, while the piece is a rectangle; then saw outside the line and sand to it.',
+    ),
   ]
 }

@@ -8,8 +8,10 @@ import type { Placed } from '../../model/feature.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { Board } from '../label/board.ts'
-import { boxAbout, clearance, type Extent } from '../label/find-place.ts'
+import { isCrossed, type Obstacles } from '../label/clear-space.ts'
+import { boxAbout, type Extent } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
+import { crossReach } from './hole-marks.ts'
 
 /** Puts each letter of the key at what it stands for; of a row at its first and last hole. Returns the letters that found no room. */
 export function putLetters(
@@ -30,17 +32,39 @@ export function putLetters(
 
 function putLetter(letter: string, { shape, id }: Placed, board: Board, area: Bounds, fonts: Fonts): boolean {
   const { extent, markAt } = label(fonts, [letter], lettering.large, id, { weight: 'bold' })
-  const box =
-    shape.kind === 'bore' ? aboutBore(shape.centre, shape.diameter.mm / 2) : regionBounds(shape.region)
-  const inside = shape.kind === 'bore' ? [] : [middleOf(box)]
-  const withLeader = (middle: Point): readonly Mark[] => {
-    const leader = leaderTo(box, boxAbout(middle, extent))
+  const target: Target =
+    shape.kind === 'bore'
+      ? { kind: 'ring', centre: shape.centre, radius: shape.diameter.mm / 2 }
+      : { kind: 'box', box: regionBounds(shape.region) }
+  const box = target.kind === 'box' ? target.box : aboutBore(target.centre, target.radius)
+  const marksAt = (middle: Point): readonly Mark[] => {
+    const leader = leaderTo(target, boxAbout(middle, extent))
     return leader === undefined
       ? [markAt(middle)]
       : [markAt(middle), linesMark({ layer: 'text', subject: id }, 'thin', [leader])]
   }
-  return board.place([...inside, ...around(box, extent)], extent, area, withLeader) !== undefined
+  const leaderIsFree =
+    (obstacles: Obstacles) =>
+    (middle: Point): boolean => {
+      const leader = leaderTo(target, boxAbout(middle, extent))
+      return leader === undefined || !isCrossed(leader, obstacles)
+    }
+  const inside = target.kind === 'box' ? [middleOf(box)] : []
+  // a leader that crosses a line is better than a letter that is missing; one that crosses lettering is not
+  return [board.obstacles, { ...board.obstacles, lines: [] }].some(obstacles => {
+    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(obstacles))
+    return board.place(middles, extent, area, marksAt) !== undefined
+  })
 }
+
+function* chosen(middles: Iterable<Point>, suits: (middle: Point) => boolean): Generator<Point> {
+  for (const middle of middles) if (suits(middle)) yield middle
+}
+
+/** What a letter belongs to. */
+type Target =
+  | { readonly kind: 'ring'; readonly centre: Point; readonly radius: number }
+  | { readonly kind: 'box'; readonly box: Bounds }
 
 /** The square in the ring, so that a letter on the diagonal comes near to it. */
 function aboutBore(centre: Point, radius: number): Bounds {
@@ -76,11 +100,27 @@ function* around(box: Bounds, { width, height }: Extent): Generator<Point> {
   }
 }
 
-/** A line from a letter that stands off to the nearest point of what it belongs to. */
-function leaderTo(target: Bounds, letter: Bounds): readonly [Point, Point] | undefined {
-  const clamp = (v: number, low: number, high: number): number => Math.min(Math.max(v, low), high)
+/** A line from what a letter belongs to, free of it, to the letter that stands off; none where that stands near. */
+function leaderTo(target: Target, letter: Bounds): readonly [Point, Point] | undefined {
   const near = middleOf(letter)
-  const to = { x: clamp(near.x, target.left, target.right), y: clamp(near.y, target.bottom, target.top) }
-  const from = { x: clamp(to.x, letter.left, letter.right), y: clamp(to.y, letter.bottom, letter.top) }
-  return Math.hypot(to.x - from.x, to.y - from.y) > 2 * distances[0] + clearance ? [from, to] : undefined
+  const aim = target.kind === 'ring' ? target.centre : nearestIn(target.box, near)
+  const end = nearestIn(letter, aim)
+  const away = Math.hypot(end.x - aim.x, end.y - aim.y)
+  const start = target.kind === 'ring' ? crossReach(target.radius) + leaderGap : leaderGap
+  const length = away - start - leaderGap
+  if (length < shortestLeader) return undefined
+  const at = (distance: number): Point => ({
+    x: aim.x + ((end.x - aim.x) / away) * distance,
+    y: aim.y + ((end.y - aim.y) / away) * distance,
+  })
+  return [at(start), at(away - leaderGap)]
+}
+
+/** White at both ends of a leader. */
+const leaderGap = 0.4
+/** A letter that stands nearer than this needs no line to say where it belongs. */
+const shortestLeader = 1.5
+
+function nearestIn(box: Bounds, p: Point): Point {
+  return { x: Math.min(Math.max(p.x, box.left), box.right), y: Math.min(Math.max(p.y, box.bottom), box.top) }
 }

@@ -10,6 +10,7 @@ import { finishedOutline } from '../../model/finished-outline.ts'
 import { placeOfMirrored } from '../../model/mirror.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type Board, emptyBoard } from '../label/board.ts'
+import { grown } from '../label/clear-space.ts'
 import { spreadFrom } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 import type { SheetContext } from '../sheet.ts'
@@ -41,8 +42,9 @@ export function onPart(
       outline.flatMap(r => [r.outer, ...r.holes]),
     ),
   ])
+  board.draw(roughCutMarks(outline, part, context.workshop))
   board.draw(seen.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
-  putLetters(key, board, area, context.fonts)
+  putLetters(key, board, grown(area, lettersBeyond), context.fonts)
   const onWood = (p: Point): boolean => outline.some(region => pointInRegion(region, p) === 'inside')
   putFaceMarks(board, area, part.faceEdge, onWood)
   const end = hand === 'mirrored' ? placeOfMirrored(part.referenceEnd) : part.referenceEnd
@@ -52,6 +54,9 @@ export function onPart(
 
   return [...board.marks, ...wasteMarks(seen, board.taken), ...roughCutMarks(outline, part, context.workshop)]
 }
+
+/** How far outside a small part a letter may stand. */
+const lettersBeyond = 9
 
 /** The marks stand on the edge, so only what is above them has to be clear; and the edge has to be there. */
 function putFaceMarks(
