@@ -1,7 +1,7 @@
 import type { Contour } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
 import { distance, type Point } from '../shape/point.ts'
-import type { Segment } from '../shape/segment.ts'
+import type { Arc, Segment } from '../shape/segment.ts'
 import { spans } from '../shape/span.ts'
 import type { Disc } from './carrier.ts'
 
@@ -67,10 +67,12 @@ function farthest(segments: readonly Segment[], from: Point): { segment: Segment
 function farthestOnSegment(s: Segment, p: Point): number {
   const ends = Math.max(distance(p, s.from), distance(p, s.to))
   if (s.kind === 'line') return ends
-  const { centre, radius } = s
-  // seen from p, the far side of the circle
-  const beyond = { x: 2 * centre.x - p.x, y: 2 * centre.y - p.y }
-  return spans(s, beyond) ? Math.max(ends, distance(p, centre) + radius) : ends
+  return hasFarSide(s, p) ? Math.max(ends, distance(p, s.centre) + s.radius) : ends
+}
+
+/** Whether the point of the arc's circle that is farthest from `p` is on the arc. */
+function hasFarSide(a: Arc, p: Point): boolean {
+  return spans(a, { x: 2 * a.centre.x - p.x, y: 2 * a.centre.y - p.y })
 }
 
 /** The smallest circle around at most four edges, by trying all that can hold it, and the edges that do. */
@@ -87,11 +89,16 @@ function smallestAround(
   let best: { circle: Disc; holding: readonly Segment[] } | undefined
   const consider = (circle: Disc | undefined, ...by: readonly Hold[]) => {
     if (circle === undefined || !(circle.radius < (best?.circle.radius ?? Infinity))) return
+    // a circle that the arc's own circle would hold, but the arc does not reach, is another arc's affair
+    for (const { radius, segment } of by) {
+      if (radius > 0 && segment.kind === 'arc' && !hasFarSide(segment, circle.centre)) return
+    }
     const excess = farthest(segments, circle.centre).reach - circle.radius
     if (!(excess <= roundingOf(circle))) return
     best = { circle, holding: [...new Set(by.map(h => h.segment))] }
   }
   holds.forEach((a, i) => {
+    // the circle of an arc of at least half a turn is the smallest around it
     if (a.radius > 0) consider(a, a)
     holds.slice(0, i).forEach((b, j) => {
       consider(aroundTwo(a, b), a, b)
