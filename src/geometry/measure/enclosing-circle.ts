@@ -40,8 +40,7 @@ function enclose(operation: string, segments: readonly Segment[], input: unknown
   }
   for (let round = 0; round < mostRounds; round++) {
     const outermost = farthest(segments, circle.centre)
-    // what holds the circle already is outside it by a rounding at most
-    if (outermost.reach <= circle.radius || holding.includes(outermost.segment)) return success(circle)
+    if (outermost.reach - circle.radius <= roundingOf(circle)) return success(circle)
     const found = smallestAround([...holding, outermost.segment])
     if (found === undefined) break
     circle = found.circle
