@@ -1,5 +1,6 @@
-import { coincident } from '../../number/tolerance.ts'
-import { between, distance, type Point } from '../shape/point.ts'
+import { meetCircles } from '../intersect/circle-circle.ts'
+import { meetLineCircle } from '../intersect/line-circle.ts'
+import { between, type Point } from '../shape/point.ts'
 
 /** A whole circle by its measures, where a contour is not wanted; `radius` in millimetres. */
 export type Disc = { readonly centre: Point; readonly radius: number }
@@ -19,42 +20,22 @@ export function lineLineCrossing(a: Point, b: Point, c: Point, d: Point): Point 
  * touches within `coincident`; none where it misses by more, or where `a` and `b` are the same.
  */
 export function lineCircleCrossings(a: Point, b: Point, { centre, radius }: Disc): readonly Point[] {
-  const length = distance(a, b)
-  if (length === 0) return []
-  const ux = (b.x - a.x) / length
-  const uy = (b.y - a.y) / length
-  const along = (centre.x - a.x) * ux + (centre.y - a.y) * uy
-  const aside = (centre.x - a.x) * uy - (centre.y - a.y) * ux
-  const foot = { x: a.x + ux * along, y: a.y + uy * along }
-  const gap = Math.abs(aside) - radius
-  if (gap > coincident) return []
-  // (r − s)(r + s) keeps the digits that r² − s² would lose near a touch
-  const half = Math.sqrt(Math.max(0, -gap * (radius + Math.abs(aside))))
-  if (half <= coincident) return [foot]
-  return [
-    { x: foot.x - ux * half, y: foot.y - uy * half },
-    { x: foot.x + ux * half, y: foot.y + uy * half },
-  ]
+  if (a.x === b.x && a.y === b.y) return []
+  const out = new Float64Array(4)
+  return firstPoints(out, meetLineCircle(a.x, a.y, b.x, b.y, centre.x, centre.y, radius, out))
 }
 
 /**
- * Where two circles meet: first the point to the left of the way from `a`'s centre to `b`'s. One point where
- * they touch within `coincident`; none where they miss by more, or are concentric.
+ * Where two circles meet: first the point to the right of the way from `a`'s centre to `b`'s. One point where
+ * they touch within `coincident`; none where they miss by more, or are the same.
  */
 export function circleCircleCrossings(a: Disc, b: Disc): readonly Point[] {
-  const apart = distance(a.centre, b.centre)
-  if (apart === 0) return []
-  const ux = (b.centre.x - a.centre.x) / apart
-  const uy = (b.centre.y - a.centre.y) / apart
-  const outside = apart - a.radius - b.radius
-  const within = Math.abs(a.radius - b.radius) - apart
-  if (outside > coincident || within > coincident) return []
-  const along = (apart + ((a.radius - b.radius) * (a.radius + b.radius)) / apart) / 2
-  const half = Math.sqrt(Math.max(0, (a.radius - along) * (a.radius + along)))
-  const foot = { x: a.centre.x + ux * along, y: a.centre.y + uy * along }
-  if (half <= coincident || outside >= 0 || within >= 0) return [foot]
-  return [
-    { x: foot.x - uy * half, y: foot.y + ux * half },
-    { x: foot.x + uy * half, y: foot.y - ux * half },
-  ]
+  const out = new Float64Array(4)
+  const { centre: p, radius: r } = a
+  const { centre: q, radius: s } = b
+  return firstPoints(out, meetCircles(p.x, p.y, r, q.x, q.y, s, out))
+}
+
+function firstPoints(out: Float64Array, count: number): readonly Point[] {
+  return Array.from({ length: Math.max(0, count) }, (_, i) => ({ x: out[2 * i]!, y: out[2 * i + 1]! }))
 }
