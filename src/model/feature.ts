@@ -5,6 +5,7 @@ import type { Point } from '../geometry/shape/point.ts'
 import type { CutPlan } from '../plan/cut-plan.ts'
 import type { DistanceFrom, FaceName } from '../plan/face-name.ts'
 import type { FitName } from '../plan/fit-plan.ts'
+import type { OutlineFault } from './shape-facts.ts'
 import type { Size } from './size.ts'
 
 /** How deep a cut goes: all the way, or so far (for a bore to its full diameter). */
@@ -62,9 +63,13 @@ export type EdgeCut = {
 /** What a feature lacks before it can be put on the wood. */
 export type Missing =
   /** No distance in the direction between these two sides of its face. */
-  | { readonly kind: 'distance'; readonly between: readonly [Side, Side] }
+  | { readonly kind: 'distance'; readonly between: readonly [DistanceFrom, DistanceFrom] }
   /** A size that the drawing does not give. */
   | { readonly kind: 'size'; readonly name: string }
+  /** The place of the cut, or the radius of the corner, that it is placed from. */
+  | { readonly kind: 'place-of'; readonly cut: string }
+  /** The outline of a cut-out is none. */
+  | { readonly kind: 'outline'; readonly faults: readonly OutlineFault[] }
 
 /** A feature of which the plan does not say enough. It stops nothing: it is carried along and listed. */
 export type Unplaced = {

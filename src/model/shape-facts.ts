@@ -4,8 +4,7 @@ import type { Size } from './size.ts'
 
 /** What is wrong with an outline as it is drawn. Numbers of edges count from 1, in the order of the steps. */
 export type OutlineFault = {
-  readonly kind:
-    /** The half of a symmetric outline does not end on the axis it began on; `by` is how far it is off. */
+  readonly kind: /** The half of a symmetric outline does not end on the axis it began on; `by` is how far it is off. */
     | 'open'
     /** Two edges cross, or touch where they are not neighbours. */
     | 'crossing'
@@ -22,7 +21,11 @@ export type OutlineFault = {
 }
 
 /** The outline is larger or smaller than the size that stands beside it, in millimetres. */
-export type SizeDiffers = { readonly direction: 'length' | 'width'; readonly stated: Size; readonly drawn: number }
+export type SizeDiffers = {
+  readonly direction: 'length' | 'width'
+  readonly stated: Size
+  readonly drawn: number
+}
 
 /** A part that narrows, with all that the drawing says of it; angles in radians. */
 export type TaperFacts = {
@@ -30,7 +33,11 @@ export type TaperFacts = {
   readonly right?: Size
   readonly angle?: { readonly radians: number; readonly written: string; readonly source: Source }
   /** Which widths the angle and the length would give, where both widths and the angle are given. */
-  readonly disagreement?: { readonly drawnAngle: number; readonly statedAngle: number; readonly widthByAngle: number }
+  readonly disagreement?: {
+    readonly drawnAngle: number
+    readonly statedAngle: number
+    readonly widthByAngle: number
+  }
 }
 
 /** A rounded or chamfered corner. */

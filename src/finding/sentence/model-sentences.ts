@@ -19,4 +19,6 @@ export const modelSentences: Sentences<keyof ModelFacts> = {
     `a slot with round ends is at least as long as wide; this one is ${show(facts.along)} long and ${show(facts.across)} wide`,
   'row-direction': ({ facts }) =>
     `a row on this face cannot run toward ${quoted(facts.found)}${listed('one of', facts.allowed)}`,
+  'precision-unusable': ({ facts }) =>
+    `sizes cannot be shown in steps of ${quoted(facts.found)}; wanted: ${visible(facts.wanted)}`,
 }

@@ -1,5 +1,5 @@
+import { type CornerName, type CornerPlan, type CornersPlan, cornerNames } from '../corner-plan.ts'
 import { fault } from '../fault.ts'
-import { type CornerName, type CornerPlan, type CornersPlan, cornerNames } from '../plan.ts'
 import { either } from './either.ts'
 import { leaf } from './leaf.ts'
 import { mapping } from './mapping.ts'
@@ -14,7 +14,7 @@ const radius: Reader<CornerPlan> = leaf('a radius', (node, fail) => {
 /** `{ round: 1/4 }` or `{ chamfer: 1/8 }`, and at the part itself the corners by name. */
 const oneShape = { round: optional(size), chamfer: optional(size) }
 
-const corner: Reader<CornerPlan> = either(
+export const corner: Reader<CornerPlan> = either(
   radius,
   mapping({ name: 'a corner', example: 'round: 1/4' }, oneShape, ({ round, chamfer }, place, fail) => {
     if (round && chamfer) {

@@ -25,6 +25,9 @@ export function entryWords({ members }: KeyEntry, model: Model): Words {
         shape.ends === 'round' ? ', round ends' : '',
         ...depthWords(shape.depth, model),
       ]
+    case 'cut-out':
+      if (shape.entry === undefined) return ['saw out; no bit of the shop makes an entry hole for the blade']
+      return ['saw out, entry hole ', ...nameBit(shape.entry.diameter)]
     case 'edge-cut':
       return ['notch ', ...showSize(shape.along, model), ' along, ', ...showSize(shape.into, model), ' in']
   }
@@ -47,7 +50,18 @@ export function memberNames({ members }: KeyEntry): string {
 /** What a feature lacks: "a distance from left or right". */
 export function missingWords(missing: readonly Missing[]): string {
   return missing
-    .map(m => (m.kind === 'distance' ? `a distance from ${m.between.join(' or ')}` : `the ${m.name}`))
+    .map(m => {
+      switch (m.kind) {
+        case 'distance':
+          return `a distance from ${m.between.join(' or ')}`
+        case 'size':
+          return `the ${m.name}`
+        case 'place-of':
+          return `the place of ${m.cut}`
+        case 'outline':
+          return 'an outline that can be sawn'
+      }
+    })
     .join(' and ')
 }
 
