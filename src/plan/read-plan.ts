@@ -43,7 +43,7 @@ function readText(text: string, file: string): Reading {
   const { root, findings: inTree } = buildTree(document, text, file)
   if (!root) return { findings: [...inTree, fault('empty-plan', { file, from: 0, to: 0 }, {})] }
   if (!isMapping(root))
-    return { findings: [...inTree, wrongKind(root, 'a plan, which begins with paperjig: 1')] }
+    return { findings: [...inTree, wrongKind(root, 'the keys of a plan, such as paperjig: 1')] }
   const version = readerFor(root)
   if (!('reader' in version)) return { findings: version.finding ? [...inTree, version.finding] : inTree }
   const result = version.reader.safeParse(root)
