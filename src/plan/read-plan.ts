@@ -50,6 +50,6 @@ function readText(text: string, file: string): Reading {
   const faults = [...inTree, ...(result.success ? [] : findingsOf(result.error))]
   return {
     plan: result.success ? { file, ...result.data } : undefined,
-    findings: faults.map(whereabouts(root)),
+    findings: faults.length === 0 ? faults : faults.map(whereabouts(root)),
   }
 }

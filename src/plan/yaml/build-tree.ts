@@ -6,7 +6,6 @@ import { excerpt } from '../../finding/visible.ts'
 import { fault, limitPassed } from '../fault.ts'
 import { maxAliases, maxFindings, maxNesting, maxValues } from '../limits.ts'
 import { colonWithoutSpace } from './colon-without-space.ts'
-import { offsetInRaw } from './scalar-offset.ts'
 import { type Leaf, makeLeaf, makeList, makeMapping, type TreeNode } from './tree.ts'
 import { commentInText, emptyValueTrap, type Key } from './value-traps.ts'
 
@@ -189,18 +188,14 @@ function leafOf(scalar: Scalar, way: Way, source: Source): Leaf {
     empty,
     reported: trap !== undefined,
     source: raw === '' && key ? key.source : source,
-    within: (from, to) => ({
-      file: source.file,
-      from: source.from + offsetInRaw(raw, from),
-      to: source.from + Math.max(offsetInRaw(raw, to), offsetInRaw(raw, from)),
-    }),
+    raw,
   })
 }
 
 function emptyLeaf(way: Way, source: Source): Leaf {
-  return makeLeaf({ text: '', empty: true, reported: way.walk.spent, source, within: () => source })
+  return makeLeaf({ text: '', empty: true, reported: way.walk.spent, source, raw: '' })
 }
 
 function silentLeaf(source: Source): Leaf {
-  return makeLeaf({ text: '', empty: true, reported: true, source, within: () => source })
+  return makeLeaf({ text: '', empty: true, reported: true, source, raw: '' })
 }
