@@ -74,9 +74,12 @@ function nodeOf(node: Node | null, way: Way): TreeNode {
   return built
 }
 
-function sourceIn(walk: Walk, node: Node): Source {
-  const [from, to] = node.range ?? [0, 0]
-  return { file: walk.file, from, to }
+/** The place of a node, without the line end that YAML counts to a block. */
+function sourceIn({ text, file }: Walk, node: Node): Source {
+  const [from, end] = node.range ?? [0, 0]
+  let to = end
+  if (!isScalar(node)) while (to > from && /\s/.test(text.charAt(to - 1))) to -= 1
+  return { file, from, to }
 }
 
 function stop(way: Way, source: Source, of: string, measured: number, limit: number): Leaf {
