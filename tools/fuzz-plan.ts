@@ -23,7 +23,7 @@ const { values } = parseArgs({
 const seed = Number(values.seed)
 const cases = Number(values.cases)
 const plans = ['cliff-car', 'pier-bracket', 'with-later-keys'].map(name =>
-  readFileSync(new URL(`../tests/plan/plans/${name}.yaml`, import.meta.url), 'utf8'),
+  readFileSync(new URL(`../tests/plan/fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
 )
 
 console.log(`seed ${seed}, ${cases} cases, at most ${values.seconds} s`)

@@ -41,7 +41,8 @@ function readText(text: string, file: string): Reading {
   const { document, findings: syntax } = parseYaml(text, file)
   if (syntax.length > 0 || !document) return { findings: syntax }
   const { root, findings: inTree } = buildTree(document, text, file)
-  if (!root) return { findings: [...inTree, fault('empty-plan', { file, from: 0, to: 0 }, {})] }
+  if (!root)
+    return { findings: inTree.length > 0 ? inTree : [fault('empty-plan', { file, from: 0, to: 0 }, {})] }
   if (!isMapping(root))
     return { findings: [...inTree, wrongKind(root, 'the keys of a plan, such as paperjig: 1')] }
   const version = readerFor(root)

@@ -59,7 +59,7 @@ describe('a key', () => {
   })
 
   it('of a later version says so and is no typing error', () => {
-    const text = readFileSync(new URL('plans/with-later-keys.yaml', import.meta.url), 'utf8')
+    const text = readFileSync(new URL('fixtures/plans/with-later-keys.yaml', import.meta.url), 'utf8')
     const seen = findingsOf(text)
     expect(new Set(seen.map(({ rule }) => rule))).toEqual(new Set(['later-key']))
     expect(seen.map(({ facts }) => (facts as { found: string }).found)).toEqual([

@@ -5,7 +5,7 @@ import { mutate, randomFrom } from './mutate.ts'
 import { keptPromise } from './promise.ts'
 
 const plans = ['cliff-car', 'pier-bracket', 'with-later-keys'].map(name =>
-  readFileSync(new URL(`plans/${name}.yaml`, import.meta.url), 'utf8'),
+  readFileSync(new URL(`fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
 )
 
 it('random edits of a plan give a plan or positioned findings, and nothing else', () => {

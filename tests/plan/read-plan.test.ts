@@ -4,7 +4,7 @@ import type { Located, WrittenLength } from '../../src/plan/plan.ts'
 import { readPlan } from '../../src/plan/read-plan.ts'
 import { planOf, withCut, withPart } from './reading.ts'
 
-const plan = (name: string) => readFileSync(new URL(`plans/${name}.yaml`, import.meta.url), 'utf8')
+const plan = (name: string) => readFileSync(new URL(`fixtures/plans/${name}.yaml`, import.meta.url), 'utf8')
 const written = (length: WrittenLength | undefined) => length?.size.written
 const value = <T>(located: Located<T> | undefined) => located?.value
 

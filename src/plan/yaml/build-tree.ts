@@ -9,6 +9,7 @@ import { colonWithoutSpace } from './colon-without-space.ts'
 import { type Leaf, makeLeaf, makeList, makeMapping, type TreeNode } from './tree.ts'
 import { commentInText, emptyValueTrap, type Key } from './value-traps.ts'
 
+/** Without a root the document is empty, or a limit was passed and the findings say so. */
 export type BuiltTree = { readonly root?: TreeNode; readonly findings: readonly Finding[] }
 
 /**
@@ -31,7 +32,8 @@ export function buildTree(document: Document.Parsed, text: string, file: string)
     aliases: 0,
     spent: false,
   }
-  return { root: nodeOf(root, { walk, depth: 0 }), findings }
+  const tree = nodeOf(root, { walk, depth: 0 })
+  return walk.spent ? { findings } : { root: tree, findings }
 }
 
 type Walk = {
