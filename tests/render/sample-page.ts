@@ -120,7 +120,7 @@ export function lettering(): Page {
       text(['ÅØß é ł Ж Ω'], point(145, 50), 5),
       text(['Missing 中, control \u0007, turned \u202E text'], point(5, 38), 3.5),
       text(['leaning 30°'], point(10, 10), 3.5, { angle: Math.PI / 6 }),
-      text(['down the edge'], point(60, 30), 3.5, { angle: -Math.PI / 2 }),
+      text(['down the edge'], point(60, 32), 2.5, { angle: -Math.PI / 2 }),
       text(['up the edge'], point(80, 18), 3.5, { angle: Math.PI / 2, align: 'middle' }),
       text(['over head'], point(100, 20), 3.5, { angle: Math.PI, align: 'end' }),
       text(['to the end'], point(180, 20), 3.5, { align: 'end' }),
