@@ -1,5 +1,6 @@
 import type { Contour, Region } from '../geometry/shape/contour.ts'
 import type { Point } from '../geometry/shape/point.ts'
+import type { Weight } from '../text/fonts.ts'
 import type { Words } from '../text/words.ts'
 import type { LineRole } from './line-role.ts'
 
@@ -23,6 +24,7 @@ export type Text = {
   readonly height: number
   readonly align: 'start' | 'middle' | 'end'
   readonly angle: number
+  readonly weight: Weight
 }
 
 /**

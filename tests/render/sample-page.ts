@@ -20,7 +20,17 @@ export function text(
   height: number,
   more: Partial<Mark & { kind: 'text' }> = {},
 ): Mark {
-  return { layer: 'text', kind: 'text', words, at, height, align: 'start', angle: 0, ...more }
+  return {
+    layer: 'text',
+    kind: 'text',
+    words,
+    at,
+    height,
+    align: 'start',
+    angle: 0,
+    weight: 'regular',
+    ...more,
+  }
 }
 
 export function path(layer: Layer, role: LineRole, ...contours: readonly Contour[]): Mark {

@@ -1,6 +1,7 @@
 import type { Text } from '../../drawing/mark.ts'
 import { writeDecimal } from '../../number/write-decimal.ts'
 import type { Font } from '../../text/font.ts'
+import type { Fonts } from '../../text/fonts.ts'
 import type { Glyph } from '../../text/glyph.ts'
 import { layOut } from '../../text/lay-out.ts'
 import { textMatrix } from '../../text/place.ts'
@@ -18,23 +19,23 @@ export type Lettering = {
  * A glyph goes into the file letter by letter, so that no kerning or joined letter moves it; widths of the
  * embedded fonts and of the drawn one carry the line on, as `layOut` measured it.
  */
-export function lettering(document: PdfDocument, font: Font): Lettering {
+export function lettering(document: PdfDocument, fonts: Fonts): Lettering {
   const drawn = drawnFont(document)
-  const embedded = new Map<number, EmbeddedFont>()
-  const embed = (index: number): EmbeddedFont => {
-    const known = embedded.get(index)
+  const embedded = new Map<Uint8Array, EmbeddedFont>()
+  const embed = (file: Uint8Array): EmbeddedFont => {
+    const known = embedded.get(file)
     if (known !== undefined) return known
-    document.font(font.files[index]!)
+    document.font(file)
     const made = document._font
-    embedded.set(index, made)
+    embedded.set(file, made)
     return made
   }
   const letters = new Map<Glyph, { font: string; reference: Reference; code: string }>()
-  const find = (glyph: Glyph): { font: string; reference: Reference; code: string } => {
+  const find = (font: Font, glyph: Glyph): { font: string; reference: Reference; code: string } => {
     if (glyph.file === undefined) return drawn.code(glyph)
     const known = letters.get(glyph)
     if (known !== undefined) return known
-    const face = embed(glyph.file.index)
+    const face = embed(font.files[glyph.file.index]!)
     const [codes] = face.encode(String.fromCodePoint(glyph.file.codePoint))
     const made = { font: face.id, reference: face.ref(), code: codes.join('') }
     letters.set(glyph, made)
@@ -43,6 +44,7 @@ export function lettering(document: PdfDocument, font: Font): Lettering {
 
   return {
     text: (mark, out) => {
+      const font = fonts[mark.weight]
       const laid = layOut(font, mark.words, mark.height)
       if (laid.glyphs.length === 0) return
       const m = textMatrix(laid, mark)
@@ -55,7 +57,7 @@ export function lettering(document: PdfDocument, font: Font): Lettering {
         codes = ''
       }
       for (const { glyph } of laid.glyphs) {
-        const { font: name, reference, code } = find(glyph)
+        const { font: name, reference, code } = find(font, glyph)
         if (name !== current) {
           show()
           document.page.fonts[name] = reference

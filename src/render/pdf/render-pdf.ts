@@ -1,5 +1,5 @@
 import type { Packet } from '../../drawing/page.ts'
-import type { Font } from '../../text/font.ts'
+import type { Fonts } from '../../text/fonts.ts'
 import { finish, openDocument } from './document.ts'
 import { lettering } from './lettering.ts'
 import { pageContent, pointsPerMm } from './page-content.ts'
@@ -9,16 +9,16 @@ export const longestPdfSide = 5080
 
 /**
  * A packet as one PDF file. Pages are taken, written and let go one at a time. Arcs become cubic curves of at
- * most 30°; everything else is in the file as it is on the page. The same packet, font and version give the
+ * most 30°; everything else is in the file as it is on the page. The same packet, fonts and version give the
  * same bytes.
  *
  * @param version of the program, for the file's "producer"
  * @throws RangeError when a page has no size or a side longer than {@link longestPdfSide}, or a number on it
  *   is not finite
  */
-export async function renderPdf(packet: Packet, font: Font, version: string): Promise<Uint8Array> {
+export async function renderPdf(packet: Packet, fonts: Fonts, version: string): Promise<Uint8Array> {
   const document = await openDocument(packet, `Paperjig ${version}`)
-  const letters = lettering(document, font)
+  const letters = lettering(document, fonts)
   for (const page of packet.pages) {
     const { width, height } = page.paper
     if (!(width > 0 && height > 0 && Math.max(width, height) <= longestPdfSide)) {

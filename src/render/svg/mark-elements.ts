@@ -3,7 +3,7 @@ import type { Fill, Mark, Text } from '../../drawing/mark.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import { compose, type Matrix } from '../../geometry/shape/matrix.ts'
 import { transformContour } from '../../geometry/shape/transform.ts'
-import type { Font } from '../../text/font.ts'
+import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import { textMatrix } from '../../text/place.ts'
 import { plain } from '../../text/words.ts'
@@ -16,7 +16,7 @@ import { type Corner, contourData, wholeCircle } from './path-data.ts'
 const solid = 'fill="#000" stroke="none"'
 
 /** A mark as elements; `matrix` leads from its millimetres to the page's. */
-export function markElements(mark: Mark, matrix: Matrix, corner: Corner, font: Font): readonly string[] {
+export function markElements(mark: Mark, matrix: Matrix, corner: Corner, fonts: Fonts): readonly string[] {
   switch (mark.kind) {
     case 'path':
       return strokes(
@@ -27,7 +27,7 @@ export function markElements(mark: Mark, matrix: Matrix, corner: Corner, font: F
     case 'fill':
       return fills(mark, matrix, corner)
     case 'text':
-      return text(mark, matrix, corner, font)
+      return text(mark, matrix, corner, fonts)
   }
 }
 
@@ -59,8 +59,8 @@ function fills(mark: Fill, matrix: Matrix, corner: Corner): readonly string[] {
 }
 
 /** The outlines are seen; the title is what is read aloud and found. */
-function text(mark: Text, matrix: Matrix, corner: Corner, font: Font): readonly string[] {
-  const laid = layOut(font, mark.words, mark.height)
+function text(mark: Text, matrix: Matrix, corner: Corner, fonts: Fonts): readonly string[] {
+  const laid = layOut(fonts[mark.weight], mark.words, mark.height)
   const data = lettersData(laid, compose(textMatrix(laid, mark), matrix), corner)
   if (data === '') return []
   return [`<g role="img"><title>${xmlText(plain(mark.words))}</title><path d="${data}" ${solid}/></g>`]

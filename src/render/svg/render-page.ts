@@ -1,6 +1,6 @@
 import type { Packet, Page } from '../../drawing/page.ts'
 import { compose, identity, type Matrix } from '../../geometry/shape/matrix.ts'
-import type { Font } from '../../text/font.ts'
+import type { Fonts } from '../../text/fonts.ts'
 import { writeFactor } from '../write-mm.ts'
 import { xmlText } from '../xml-text.ts'
 import { svgDocument } from './document.ts'
@@ -15,21 +15,21 @@ import { uniqueIds } from './unique-ids.ts'
  *
  * @throws RangeError when a number on the page is not finite
  */
-export function renderSvgPage(page: Page, packet: Pick<Packet, 'title' | 'language'>, font: Font): string {
+export function renderSvgPage(page: Page, packet: Pick<Packet, 'title' | 'language'>, fonts: Fonts): string {
   const { width, height } = page.paper
   const corner = { left: 0, top: height }
   const uniqueId = uniqueIds()
   const drawings = page.placed.flatMap(({ drawing, matrix }) => {
     const id = uniqueId(drawing.id)
     const { part, plan, sheet } = drawing.caption
-    const groups = layerGroups(id, drawing.marks, uniqueId, m => markElements(m, matrix, corner, font))
+    const groups = layerGroups(id, drawing.marks, uniqueId, m => markElements(m, matrix, corner, fonts))
     return group(
       id,
       groups.length === 0 ? [] : [`<title>${xmlText(`${part ?? plan}: ${sheet}`)}</title>`, ...groups],
     )
   })
   const furniture = layerGroups('page', page.furniture, uniqueId, m =>
-    markElements(m, identity, corner, font),
+    markElements(m, identity, corner, fonts),
   )
   const all = [...drawings, ...furniture]
   const content = isIdentity(page.correction)

@@ -1,0 +1,74 @@
+import type { Contour, Region } from '../shape/contour.ts'
+import type { Outcome } from '../shape/outcome.ts'
+import { sweep } from '../shape/segment.ts'
+import { openContour, overlay } from './overlay.ts'
+import { addContour, createPack } from './pack.ts'
+
+/** Everything that lies in a region of either list, or of several. */
+export function union(first: readonly Region[], second: readonly Region[] = []): Outcome<readonly Region[]> {
+  return combine('union', first, second, (a, b) => a > 0 || b > 0)
+}
+
+/** What lies in a region of the first list and in none of the second. */
+export function difference(first: readonly Region[], second: readonly Region[]): Outcome<readonly Region[]> {
+  return combine('difference', first, second, (a, b) => a > 0 && b <= 0)
+}
+
+/** What lies in a region of the first list and in one of the second. */
+export function intersection(
+  first: readonly Region[],
+  second: readonly Region[],
+): Outcome<readonly Region[]> {
+  return combine('intersection', first, second, (a, b) => a > 0 && b > 0)
+}
+
+/** What lies in a region of one list and in none of the other. */
+export function exclusiveOr(first: readonly Region[], second: readonly Region[]): Outcome<readonly Region[]> {
+  return combine('exclusiveOr', first, second, (a, b) => a > 0 !== b > 0)
+}
+
+function combine(
+  operation: string,
+  first: readonly Region[],
+  second: readonly Region[],
+  inside: (first: number, second: number) => boolean,
+): Outcome<readonly Region[]> {
+  let segments = 0
+  for (const list of [first, second]) {
+    for (const region of list) {
+      segments += region.outer.segments.length
+      for (const hole of region.holes) segments += hole.segments.length
+    }
+  }
+  const pack = createPack(segments)
+  const operands = [first, second] as const
+  for (const operand of [0, 1] as const) {
+    for (const region of operands[operand]) {
+      const contours = [region.outer, ...region.holes]
+      for (let k = 0; k < contours.length; k++) {
+        const contour = contours[k]!
+        // roles are owned: an outer contour fills and a hole empties, whichever way they run
+        const fills = k === 0 ? 1 : -1
+        const at = addContour(pack, contour, operand, runsLeft(contour) ? fills : -fills)
+        if (at !== -1) return openContour(operation, k, at, { first, second })
+      }
+    }
+  }
+  return overlay(pack, inside, operation, { first, second })
+}
+
+/** Whether a closed contour runs counter-clockwise, by the sign of the area that it encloses. */
+export function runsLeft(contour: Contour): boolean {
+  const corner = contour.segments[0]?.from
+  if (corner === undefined) return true
+  let twice = 0
+  for (const s of contour.segments) {
+    const { from, to } = s
+    twice += (from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)
+    if (s.kind === 'arc') {
+      const turned = sweep(s)
+      twice += (turned - Math.sin(turned)) * s.radius * s.radius
+    }
+  }
+  return twice >= 0
+}

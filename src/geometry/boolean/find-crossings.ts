@@ -1,0 +1,241 @@
+import { orientation } from '../../number/predicates.ts'
+import { coincident } from '../../number/tolerance.ts'
+import { meetCircles, sameCircle } from '../intersect/circle-circle.ts'
+import { meetLineCircle } from '../intersect/line-circle.ts'
+import { type BoxTree, visitPairs } from './box-tree.ts'
+import { addVertex, grown, type Pack } from './pack.ts'
+import { createGroups, type Groups, join } from './vertices.ts'
+
+/** Vertices that lie on a segment between its ends, in no order, and the vertices that were found to be one. */
+export type Crossings = {
+  count: number
+  segment: Int32Array
+  vertex: Int32Array
+  readonly groups: Groups
+}
+
+/**
+ * Finds where segments meet.
+ *
+ * An end of one segment within `coincident` of another is a vertex of both; two ends that near are one vertex.
+ * Only then is a crossing calculated, once for the pair, and it becomes a new vertex of both unless an end is
+ * already there. So a crossing never stands beside an end that it should have been, and overlapping segments
+ * (collinear, co-circular, or so nearly that they are within `coincident` of each other) are cut at each
+ * other's ends and at nothing else.
+ */
+export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
+  const { from, to, centreX, centreY, radius, turn } = pack
+  let { x, y } = pack
+  const reach = coincident * coincident
+  const meetings = new Float64Array(4)
+
+  let count = 0
+  let segment = new Int32Array(256)
+  let vertex = new Int32Array(256)
+  // vertices found from here on get groups when all are known; until then only ends are joined
+  const groups = createGroups(pack.vertexCount)
+
+  const cut = (s: number, v: number): void => {
+    if (count === segment.length) {
+      segment = grown(segment, 2 * count)
+      vertex = grown(vertex, 2 * count)
+    }
+    segment[count] = s
+    vertex[count] = v
+    count++
+  }
+
+  const near = (v: number, px: number, py: number): boolean => {
+    const dx = x[v]! - px
+    const dy = y[v]! - py
+    return dx * dx + dy * dy <= reach
+  }
+
+  const cross = (i: number, j: number, px: number, py: number): void => {
+    const v = addVertex(pack, px, py)
+    x = pack.x
+    y = pack.y
+    cut(i, v)
+    cut(j, v)
+  }
+
+  /** Vertex v, known to lie on the endless line of segment s: cuts s there, or joins one of its ends. */
+  const endOnLine = (v: number, s: number): boolean => {
+    const a = from[s]!
+    const b = to[s]!
+    const px = x[v]!
+    const py = y[v]!
+    if (near(a, px, py)) join(groups, a, v)
+    else if (near(b, px, py)) join(groups, b, v)
+    else {
+      const ux = x[b]! - x[a]!
+      const uy = y[b]! - y[a]!
+      if ((px - x[a]!) * ux + (py - y[a]!) * uy <= 0) return false
+      if ((x[b]! - px) * ux + (y[b]! - py) * uy <= 0) return false
+      cut(s, v)
+    }
+    return true
+  }
+
+  const onCircle = (v: number, s: number): boolean => {
+    const dx = x[v]! - centreX[s]!
+    const dy = y[v]! - centreY[s]!
+    const r = radius[s]!
+    return Math.abs(dx * dx + dy * dy - r * r) <= coincident * (2 * r + coincident)
+  }
+
+  /** Whether a point of the circle lies between the ends of arc s: on the arc's side of its chord. */
+  const withinArc = (s: number, px: number, py: number): boolean => {
+    const a = from[s]!
+    const b = to[s]!
+    const side = (x[b]! - x[a]!) * (py - y[a]!) - (y[b]! - y[a]!) * (px - x[a]!)
+    return side * turn[s]! < 0
+  }
+
+  /** Vertex v against arc s, as `endOnLine`. */
+  const endOnArc = (v: number, s: number): boolean => {
+    if (!onCircle(v, s)) return false
+    const px = x[v]!
+    const py = y[v]!
+    if (near(from[s]!, px, py)) join(groups, from[s]!, v)
+    else if (near(to[s]!, px, py)) join(groups, to[s]!, v)
+    else if (withinArc(s, px, py)) cut(s, v)
+    else return false
+    return true
+  }
+
+  const atAnEnd = (i: number, j: number, px: number, py: number): boolean =>
+    near(from[i]!, px, py) || near(to[i]!, px, py) || near(from[j]!, px, py) || near(to[j]!, px, py)
+
+  const lineLine = (i: number, j: number): void => {
+    const a = from[i]!
+    const b = to[i]!
+    const c = from[j]!
+    const d = to[j]!
+    const ax = x[a]!
+    const ay = y[a]!
+    const bx = x[b]!
+    const by = y[b]!
+    const cx = x[c]!
+    const cy = y[c]!
+    const dx = x[d]!
+    const dy = y[d]!
+    const ux = bx - ax
+    const uy = by - ay
+    const slackU = coincident * Math.sqrt(ux * ux + uy * uy)
+    // how far the ends of one lie left of the other, times the other's length
+    let atC = ux * (cy - ay) - uy * (cx - ax)
+    let atD = ux * (dy - ay) - uy * (dx - ax)
+    if ((atC > slackU && atD > slackU) || (atC < -slackU && atD < -slackU)) return
+    const vx = dx - cx
+    const vy = dy - cy
+    const slackV = coincident * Math.sqrt(vx * vx + vy * vy)
+    let atA = vx * (ay - cy) - vy * (ax - cx)
+    let atB = vx * (by - cy) - vy * (bx - cx)
+    if ((atA > slackV && atB > slackV) || (atA < -slackV && atB < -slackV)) return
+    const nearA = Math.abs(atA) <= slackV
+    const nearB = Math.abs(atB) <= slackV
+    const nearC = Math.abs(atC) <= slackU
+    const nearD = Math.abs(atD) <= slackU
+    const shared = a === c || a === d || b === c || b === d
+    if (nearA || nearB || nearC || nearD) {
+      let met = false
+      if (nearC && c !== a && c !== b && endOnLine(c, i)) met = true
+      if (nearD && d !== a && d !== b && endOnLine(d, i)) met = true
+      if (nearA && a !== c && a !== d && endOnLine(a, j)) met = true
+      if (nearB && b !== c && b !== d && endOnLine(b, j)) met = true
+      if (met || shared) return
+      if (nearC) atC = exactSide(pack, a, b, c)
+      if (nearD) atD = exactSide(pack, a, b, d)
+      if (nearA) atA = exactSide(pack, c, d, a)
+      if (nearB) atB = exactSide(pack, c, d, b)
+    }
+    if (shared || atC > 0 === atD > 0 || atA > 0 === atB > 0) return
+    const t = atC / (atC - atD)
+    cross(i, j, cx + t * vx, cy + t * vy)
+  }
+
+  const lineArc = (i: number, j: number): void => {
+    const a = from[i]!
+    const b = to[i]!
+    const p = from[j]!
+    const q = to[j]!
+    const ax = x[a]!
+    const ay = y[a]!
+    const bx = x[b]!
+    const by = y[b]!
+    const ux = bx - ax
+    const uy = by - ay
+    const lengthSquared = ux * ux + uy * uy
+    const length = Math.sqrt(lengthSquared)
+    if (length === 0) return
+    const cx = centreX[j]!
+    const cy = centreY[j]!
+    const r = radius[j]!
+    const aside = Math.abs(ux * (cy - ay) - uy * (cx - ax))
+    if (aside > (r + 2 * coincident) * length) return
+    const slack = coincident * length
+    if (a !== p && a !== q) endOnArc(a, j)
+    if (b !== p && b !== q) endOnArc(b, j)
+    const atP = ux * (y[p]! - ay) - uy * (x[p]! - ax)
+    const atQ = ux * (y[q]! - ay) - uy * (x[q]! - ax)
+    if (Math.abs(atP) <= slack && p !== a && p !== b) endOnLine(p, i)
+    if (Math.abs(atQ) <= slack && q !== a && q !== b) endOnLine(q, i)
+    const found = meetLineCircle(ax, ay, bx, by, cx, cy, r, meetings)
+    for (let k = 0; k < found; k++) {
+      const px = meetings[2 * k]!
+      const py = meetings[2 * k + 1]!
+      const along = (px - ax) * ux + (py - ay) * uy
+      if (along <= 0 || along >= lengthSquared) continue
+      if (withinArc(j, px, py) && !atAnEnd(i, j, px, py)) cross(i, j, px, py)
+    }
+  }
+
+  const arcArc = (i: number, j: number): void => {
+    const a = from[i]!
+    const b = to[i]!
+    const p = from[j]!
+    const q = to[j]!
+    const dx = centreX[j]! - centreX[i]!
+    const dy = centreY[j]! - centreY[i]!
+    const sum = radius[i]! + radius[j]! + 2 * coincident
+    if (dx * dx + dy * dy > sum * sum) return
+    if (a !== p && a !== q) endOnArc(a, j)
+    if (b !== p && b !== q) endOnArc(b, j)
+    if (p !== a && p !== b) endOnArc(p, i)
+    if (q !== a && q !== b) endOnArc(q, i)
+    const found = meetCircles(
+      centreX[i]!,
+      centreY[i]!,
+      radius[i]!,
+      centreX[j]!,
+      centreY[j]!,
+      radius[j]!,
+      meetings,
+    )
+    if (found === sameCircle) return
+    for (let k = 0; k < found; k++) {
+      const px = meetings[2 * k]!
+      const py = meetings[2 * k + 1]!
+      if (withinArc(i, px, py) && withinArc(j, px, py) && !atAnEnd(i, j, px, py)) cross(i, j, px, py)
+    }
+  }
+
+  visitPairs(tree, (i, j) => {
+    if (radius[i] === 0) {
+      if (radius[j] === 0) lineLine(i, j)
+      else lineArc(i, j)
+    } else if (radius[j] === 0) lineArc(j, i)
+    else arcArc(i, j)
+  })
+
+  const known = groups.parent.length
+  groups.parent = grown(groups.parent, pack.vertexCount)
+  for (let v = known; v < pack.vertexCount; v++) groups.parent[v] = v
+  return { count, segment, vertex, groups }
+}
+
+function exactSide(pack: Pack, a: number, b: number, c: number): number {
+  const { x, y } = pack
+  return orientation({ x: x[a]!, y: y[a]! }, { x: x[b]!, y: y[b]! }, { x: x[c]!, y: y[c]! })
+}

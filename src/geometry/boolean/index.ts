@@ -1,0 +1,42 @@
+/**
+ * Regions of lines and arcs under union, difference, intersection and exclusive or, and the engine behind them.
+ *
+ * ## How it works
+ *
+ * 1. `pack.ts` writes the contours into arrays of numbers. A segment carries how much the winding number of
+ *    each operand is larger on its left than on its right.
+ * 2. `box-tree.ts` puts boxes over the segments in the order in which the contours run, which needs no sorting,
+ *    and gives the pairs whose boxes meet.
+ * 3. `find-crossings.ts` finds where the two of a pair meet. **Snapping**: an end within `coincident` of the
+ *    other segment becomes a vertex of it, two ends that near become one vertex, and only what is left is
+ *    calculated as a crossing, once for the pair. Curves that graze each other within `coincident` touch in one
+ *    vertex. Signs that decide on given points and are not clear in doubles are taken exactly.
+ * 4. `split.ts` joins vertices that follow each other on a segment within `coincident` (a point of the input
+ *    stands for the crossings around it) and cuts the segments there. Nothing moves by more than that, and
+ *    nothing is moved again.
+ * 5. `graph.ts` merges edges that coincide, adding up their windings, and sorts the edges round every vertex.
+ *    Every cut keeps what flows into a vertex equal to what flows out of it, so round each vertex the windings
+ *    always close, however coarsely it was snapped.
+ * 6. `faces.ts` gives every face its winding numbers and checks each edge against them, and the separate parts
+ *    of the drawing against level lines through them. **Consistency**: an arrangement that is not a map of the
+ *    plane contradicts itself here. Its edges, snapped as they are, are then arranged anew, at most a fixed
+ *    number of rounds (`overlay.ts`); what still contradicts itself comes back as a fault that holds the input.
+ * 7. `trace.ts` follows the edges between inside and outside, and makes regions of the contours: a contour
+ *    belongs to the region whose face it bounds, nothing is searched for.
+ *
+ * ## Calling the engine
+ *
+ * From contours: `regionsByWinding(contours, w => w > 0)`. Without making contours first, which is quicker:
+ *
+ * ```ts
+ * const pack = createPack(expectedSegments)
+ * moveTo(pack, x, y)                          // starts a contour; it may cross itself and others
+ * lineTo(pack, x, y, tag)
+ * arcTo(pack, x, y, centreX, centreY, 1, tag) // 1 counter-clockwise, −1 clockwise; less than a full turn
+ * closePath(pack)
+ * overlay(pack, w => w > 0, 'offset', input)  // Outcome<readonly Region[]>
+ * ```
+ */
+export { difference, exclusiveOr, intersection, union } from './boolean.ts'
+export { overlay, regionsByWinding } from './overlay.ts'
+export { arcTo, closePath, createPack, lineTo, moveTo, type Pack } from './pack.ts'

@@ -1,0 +1,119 @@
+import type { Contour, Region } from '../shape/contour.ts'
+import { failure, type Outcome, success } from '../shape/outcome.ts'
+import { buildBoxTree } from './box-tree.ts'
+import { type Contradiction, type Faces, findFaces } from './faces.ts'
+import { findCrossings } from './find-crossings.ts'
+import { buildGraph, type Graph } from './graph.ts'
+import { addContour, addSegment, createPack, type Pack } from './pack.ts'
+import { type Edges, splitSegments } from './split.ts'
+import { traceRegions } from './trace.ts'
+
+/**
+ * How often the edges of an arrangement that contradicts itself are arranged anew. Snapping moves an edge by up
+ * to `coincident`, which may carry it across another that was clear of it before; arranging the snapped edges
+ * finds that crossing. What is still moving after these rounds is not going to settle.
+ */
+const rounds = 8
+
+/**
+ * The regions made of packed contours: everywhere the winding numbers of the two operands are such that
+ * `inside` says so. A fault's `input` is what the caller names as a case that can be run again.
+ */
+export function overlay(
+  pack: Pack,
+  inside: (first: number, second: number) => boolean,
+  operation: string,
+  input: unknown,
+): Outcome<readonly Region[]> {
+  if (pack.segmentCount === 0) return success([])
+  let current = pack
+  let trouble: Contradiction | undefined
+  for (let round = 0; round < rounds; round++) {
+    const tree = buildBoxTree(current)
+    const crossings = findCrossings(current, tree)
+    const edges = splitSegments(current, crossings)
+    const graph = buildGraph(current, edges)
+    const faces = findFaces(current, edges, graph, tree)
+    if (isFaces(faces)) return success(traceRegions(current, edges, graph, faces, inside))
+    trouble = faces
+    current = repack(current, edges, graph)
+  }
+  return failure({
+    operation,
+    reason: trouble!.reason,
+    facts: { x: trouble!.x, y: trouble!.y, rounds },
+    input,
+  })
+}
+
+function isFaces(found: Faces | Contradiction): found is Faces {
+  return 'ring' in found
+}
+
+/** The edges of an arrangement as the segments of the next. */
+function repack(old: Pack, edges: Edges, graph: Graph): Pack {
+  const pack: Pack = {
+    ...createPack(edges.count + 1),
+    vertexCount: old.vertexCount,
+    x: old.x,
+    y: old.y,
+    points: old.points,
+    sourceSegment: old.sourceSegment,
+    sourceTag: old.sourceTag,
+    sourceContour: old.sourceContour,
+  }
+  let contour = 0
+  for (let s = 0; s < old.segmentCount; s++) {
+    if (old.contourStart[contour] === s) {
+      pack.contourStart.push(pack.segmentCount)
+      contour++
+    }
+    for (let e = edges.pieceStart[s]!; e < edges.pieceStart[s + 1]!; e++) {
+      if (graph.standsFor[e] !== e) continue
+      const straight = edges.straight[e] === 1
+      addSegment(
+        pack,
+        edges.from[e]!,
+        edges.to[e]!,
+        straight ? 0 : old.centreX[s]!,
+        straight ? 0 : old.centreY[s]!,
+        straight ? 0 : old.radius[s]!,
+        straight ? 0 : old.turn[s]!,
+        graph.first[e]!,
+        graph.second[e]!,
+        old.source[s]!,
+      )
+    }
+  }
+  return pack
+}
+
+/**
+ * The regions that closed contours of lines and arcs enclose by a rule for their winding numbers. The contours
+ * may cross and overlap themselves and each other in any way; a contour adds 1 inside where it runs
+ * counter-clockwise and −1 where it runs clockwise. `w => w > 0` keeps what is wound round counter-clockwise
+ * (raw offset curves), `w => w !== 0` and `w => (w & 1) === 1` are the non-zero and the even-odd rule. The rule
+ * must not hold for 0, the winding number far away.
+ */
+export function regionsByWinding(
+  contours: readonly Contour[],
+  inside: (winding: number) => boolean,
+): Outcome<readonly Region[]> {
+  const pack = createPack(contours.reduce((sum, c) => sum + c.segments.length, 0))
+  const operation = 'regionsByWinding'
+  for (let i = 0; i < contours.length; i++) {
+    const at = addContour(pack, contours[i]!, 0, 1)
+    if (at !== -1) return openContour(operation, i, at, contours)
+  }
+  return overlay(pack, inside, operation, contours)
+}
+
+/** The fault of a contour that does not lead back to itself. */
+export function openContour(operation: string, contour: number, segment: number, input: unknown) {
+  return failure({
+    operation,
+    reason: 'a contour has a gap after a segment, or a coordinate that is no number',
+    facts: { contour, segment },
+    input,
+  })
+}

@@ -1,0 +1,277 @@
+import { coincident } from '../../number/tolerance.ts'
+import type { Contour } from '../shape/contour.ts'
+import type { Point } from '../shape/point.ts'
+import type { Segment } from '../shape/segment.ts'
+
+/**
+ * Closed contours as plain numbers, ready to be overlaid. A segment runs from vertex `from` to vertex `to`; a
+ * radius of 0 makes it a line. `first` and `second` say by how much the winding number of the first and the
+ * second operand is larger on the left of the segment than on its right.
+ *
+ * No packed arc turns more than a half turn (longer ones are packed as two), so that the distance along the
+ * chord orders the points of an arc, and a short chord means a short arc.
+ */
+export type Pack = {
+  vertexCount: number
+  x: Float64Array
+  y: Float64Array
+  /** The point object a vertex came from, so that results share it. */
+  readonly points: (Point | undefined)[]
+
+  segmentCount: number
+  from: Int32Array
+  to: Int32Array
+  centreX: Float64Array
+  centreY: Float64Array
+  radius: Float64Array
+  turn: Int8Array
+  first: Int32Array
+  second: Int32Array
+  /** Which of the segments that were put in this one is, or is a part of. */
+  source: Int32Array
+
+  readonly sourceSegment: (Segment | undefined)[]
+  readonly sourceTag: (string | undefined)[]
+  readonly sourceContour: number[]
+  /** The number of the first segment of every contour. */
+  readonly contourStart: number[]
+
+  /** The operand that contours are being added to, and the first vertex of the one being drawn. */
+  operand: 0 | 1
+  weight: number
+  startVertex: number
+}
+
+export function createPack(segments = 64): Pack {
+  return {
+    vertexCount: 0,
+    x: new Float64Array(segments),
+    y: new Float64Array(segments),
+    points: [],
+    segmentCount: 0,
+    from: new Int32Array(segments),
+    to: new Int32Array(segments),
+    centreX: new Float64Array(segments),
+    centreY: new Float64Array(segments),
+    radius: new Float64Array(segments),
+    turn: new Int8Array(segments),
+    first: new Int32Array(segments),
+    second: new Int32Array(segments),
+    source: new Int32Array(segments),
+    sourceSegment: [],
+    sourceTag: [],
+    sourceContour: [],
+    contourStart: [],
+    operand: 0,
+    weight: 1,
+    startVertex: -1,
+  }
+}
+
+/** A longer copy of a typed array. */
+export function grown<T extends Float64Array | Int32Array | Int8Array>(array: T, length: number): T {
+  const longer = new (array.constructor as new (length: number) => T)(length)
+  longer.set(array)
+  return longer
+}
+
+export function addVertex(pack: Pack, x: number, y: number, point?: Point): number {
+  const v = pack.vertexCount++
+  if (v === pack.x.length) {
+    pack.x = grown(pack.x, 2 * v + 8)
+    pack.y = grown(pack.y, 2 * v + 8)
+  }
+  pack.x[v] = x
+  pack.y[v] = y
+  if (point !== undefined) pack.points[v] = point
+  return v
+}
+
+/** Adds a segment as it stands: the caller keeps arcs to half a turn. */
+export function addSegment(
+  pack: Pack,
+  from: number,
+  to: number,
+  cx: number,
+  cy: number,
+  radius: number,
+  turn: number,
+  first: number,
+  second: number,
+  source: number,
+): void {
+  const s = pack.segmentCount++
+  if (s === pack.from.length) growSegments(pack, 2 * s + 8)
+  pack.from[s] = from
+  pack.to[s] = to
+  pack.centreX[s] = cx
+  pack.centreY[s] = cy
+  pack.radius[s] = radius
+  pack.turn[s] = turn
+  pack.first[s] = first
+  pack.second[s] = second
+  pack.source[s] = source
+}
+
+function growSegments(pack: Pack, length: number): void {
+  pack.from = grown(pack.from, length)
+  pack.to = grown(pack.to, length)
+  pack.centreX = grown(pack.centreX, length)
+  pack.centreY = grown(pack.centreY, length)
+  pack.radius = grown(pack.radius, length)
+  pack.turn = grown(pack.turn, length)
+  pack.first = grown(pack.first, length)
+  pack.second = grown(pack.second, length)
+  pack.source = grown(pack.source, length)
+}
+
+/**
+ * Starts a contour at a point. What it encloses counter-clockwise has its winding number raised by `weight` in
+ * the chosen operand (0 unless two shapes are overlaid). `point`, where given, becomes the point of the result.
+ */
+export function moveTo(
+  pack: Pack,
+  x: number,
+  y: number,
+  point?: Point,
+  operand: 0 | 1 = 0,
+  weight = 1,
+): void {
+  pack.operand = operand
+  pack.weight = weight
+  pack.contourStart.push(pack.segmentCount)
+  pack.startVertex = addVertex(pack, x, y, point)
+}
+
+/** A straight segment from where the contour has got to. */
+export function lineTo(pack: Pack, x: number, y: number, tag?: string, point?: Point): void {
+  const at = pack.vertexCount - 1
+  const source = addSource(pack, tag, undefined)
+  addSide(pack, at, addVertex(pack, x, y, point), 0, 0, 0, 0, source)
+}
+
+/** An arc from where the contour has got to, about a centre; `turn` 1 is counter-clockwise. Less than a full turn. */
+export function arcTo(
+  pack: Pack,
+  x: number,
+  y: number,
+  cx: number,
+  cy: number,
+  turn: 1 | -1,
+  tag?: string,
+  point?: Point,
+): void {
+  const at = pack.vertexCount - 1
+  const radius = Math.hypot(pack.x[at]! - cx, pack.y[at]! - cy)
+  addArc(pack, x, y, point, cx, cy, radius, turn, addSource(pack, tag, undefined))
+}
+
+/** Ends a contour: its last point becomes its first where the two are one, else a straight segment closes it. */
+export function closePath(pack: Pack): void {
+  const start = pack.startVertex
+  const last = pack.vertexCount - 1
+  if (last === start) return
+  const gap = Math.hypot(pack.x[last]! - pack.x[start]!, pack.y[last]! - pack.y[start]!)
+  if (gap <= coincident) pack.to[pack.segmentCount - 1] = start
+  else addSide(pack, last, start, 0, 0, 0, 0, addSource(pack, undefined, undefined))
+}
+
+/**
+ * Adds a closed contour as it runs. A contour whose neighbours do not share their points is closed by the
+ * caller first (`mend`): a gap below `coincident` is taken as shared, a larger one is a fault.
+ *
+ * @returns the number of the segment whose end lies away from the start of the next, or −1
+ */
+export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight: number): number {
+  const { segments } = contour
+  const count = segments.length
+  if (count === 0) return -1
+  const start = segments[0]!.from
+  moveTo(pack, start.x, start.y, start, operand, weight)
+  const contourNumber = pack.contourStart.length
+  for (let i = 0; i < count; i++) {
+    const s = segments[i]!
+    const next = segments[i + 1 === count ? 0 : i + 1]!.from
+    if (s.to !== next && !(Math.hypot(s.to.x - next.x, s.to.y - next.y) <= coincident)) return i
+    const source = pack.sourceContour.length
+    pack.sourceContour.push(contourNumber)
+    pack.sourceSegment[source] = s
+    pack.sourceTag[source] = s.tag
+    const last = i + 1 === count
+    if (s.kind === 'line') {
+      const at = pack.vertexCount - 1
+      const to = last ? pack.startVertex : addVertex(pack, next.x, next.y, next)
+      addSide(pack, at, to, 0, 0, 0, 0, source)
+    } else {
+      const { x, y } = s.centre
+      addArc(pack, next.x, next.y, last ? undefined : next, x, y, s.radius, s.turn, source, last)
+    }
+  }
+  return -1
+}
+
+function addSource(pack: Pack, tag: string | undefined, segment: Segment | undefined): number {
+  const source = pack.sourceContour.length
+  pack.sourceContour.push(pack.contourStart.length)
+  pack.sourceTag[source] = tag
+  pack.sourceSegment[source] = segment
+  return source
+}
+
+function addSide(
+  pack: Pack,
+  from: number,
+  to: number,
+  cx: number,
+  cy: number,
+  radius: number,
+  turn: number,
+  source: number,
+): void {
+  const { operand, weight } = pack
+  addSegment(
+    pack,
+    from,
+    to,
+    cx,
+    cy,
+    radius,
+    turn,
+    operand === 0 ? weight : 0,
+    operand === 1 ? weight : 0,
+    source,
+  )
+}
+
+function addArc(
+  pack: Pack,
+  x: number,
+  y: number,
+  point: Point | undefined,
+  cx: number,
+  cy: number,
+  radius: number,
+  turn: 1 | -1,
+  source: number,
+  closes = false,
+): void {
+  let at = pack.vertexCount - 1
+  const ux = pack.x[at]! - cx
+  const uy = pack.y[at]! - cy
+  const vx = x - cx
+  const vy = y - cy
+  const cross = turn * (ux * vy - uy * vx)
+  const dot = ux * vx + uy * vy
+  // past a half turn the sine of the sweep is negative; an arc back to its own start is a full circle
+  if (cross < 0 || (cross === 0 && dot > 0)) {
+    // the middle of the arc: against the bisector of its ends, or square to the chord where that is longer
+    const mx = dot > 0 ? -(ux + vx) : turn * (vy - uy)
+    const my = dot > 0 ? -(uy + vy) : -turn * (vx - ux)
+    const size = radius / Math.hypot(mx, my)
+    const middle = addVertex(pack, cx + mx * size, cy + my * size)
+    addSide(pack, at, middle, cx, cy, radius, turn, source)
+    at = middle
+  }
+  const to = closes ? pack.startVertex : addVertex(pack, x, y, point)
+  addSide(pack, at, to, cx, cy, radius, turn, source)
+}

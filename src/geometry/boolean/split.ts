@@ -1,0 +1,191 @@
+import { coincident } from '../../number/tolerance.ts'
+import type { Crossings } from './find-crossings.ts'
+import { grown, type Pack } from './pack.ts'
+import { type Groups, groupOf, join } from './vertices.ts'
+
+/**
+ * Segments cut at their vertices. Edge e runs from vertex `from` to vertex `to` along segment `segment`; the
+ * edges of segment s are those numbered from pieceStart[s] up to pieceStart[s + 1], in the order of the
+ * segment.
+ */
+export type Edges = {
+  count: number
+  from: Int32Array
+  to: Int32Array
+  segment: Int32Array
+  /** 1 where an arc was left with so little that its ends changed places: it is a straight edge now. */
+  straight: Uint8Array
+  readonly pieceStart: Int32Array
+}
+
+/**
+ * Snaps once and splits: along every segment, vertices within `coincident` of their neighbours become one, a
+ * point of the input wherever one takes part; the pieces between what remains are the edges.
+ */
+export function splitSegments(pack: Pack, crossings: Crossings): Edges {
+  const { groups } = crossings
+  const n = pack.segmentCount
+  const { start, vertex } = bySegment(crossings, n)
+  const along = new Float64Array(vertex.length)
+
+  for (let s = 0; s < n; s++) {
+    const begin = start[s]!
+    const end = start[s + 1]!
+    if (begin < end) {
+      sortAlong(pack, s, vertex, along, begin, end)
+      joinNeighbours(pack, groups, s, vertex, begin, end)
+    } else joinIfOne(pack, groups, pack.from[s]!, pack.to[s]!)
+  }
+
+  const edges: Edges = {
+    count: 0,
+    from: new Int32Array(n + vertex.length),
+    to: new Int32Array(n + vertex.length),
+    segment: new Int32Array(n + vertex.length),
+    straight: new Uint8Array(n + vertex.length),
+    pieceStart: new Int32Array(n + 1),
+  }
+  for (let s = 0; s < n; s++) {
+    edges.pieceStart[s] = edges.count
+    const begin = start[s]!
+    const end = start[s + 1]!
+    let at = groupOf(groups, pack.from[s]!)
+    if (begin < end) {
+      // what a vertex was joined to may lie elsewhere along the segment
+      let moved = false
+      for (let k = begin; k < end; k++) {
+        const v = groupOf(groups, vertex[k]!)
+        if (v !== vertex[k]) {
+          vertex[k] = v
+          moved = true
+        }
+      }
+      if (moved) sortAlong(pack, s, vertex, along, begin, end)
+      for (let k = begin; k < end; k++) at = addEdge(pack, edges, s, at, vertex[k]!)
+    }
+    addEdge(pack, edges, s, at, groupOf(groups, pack.to[s]!))
+  }
+  edges.pieceStart[n] = edges.count
+  return edges
+}
+
+function addEdge(pack: Pack, edges: Edges, s: number, from: number, to: number): number {
+  if (from === to) return from
+  const e = edges.count++
+  edges.from[e] = from
+  edges.to[e] = to
+  edges.segment[e] = s
+  if (pack.radius[s]! > 0 && (from !== pack.from[s] || to !== pack.to[s]) && runsBack(pack, s, from, to)) {
+    edges.straight[e] = 1
+  }
+  return to
+}
+
+/** Whether from one vertex to the other an arc of at most a half turn would have to go the long way round. */
+function runsBack(pack: Pack, s: number, from: number, to: number): boolean {
+  const cx = pack.centreX[s]!
+  const cy = pack.centreY[s]!
+  const ux = pack.x[from]! - cx
+  const uy = pack.y[from]! - cy
+  const vx = pack.x[to]! - cx
+  const vy = pack.y[to]! - cy
+  return pack.turn[s]! * (ux * vy - uy * vx) <= 0 && ux * vx + uy * vy > 0
+}
+
+/** The crossings' vertices gathered by segment: those of s stand from start[s] up to start[s + 1]. */
+function bySegment(crossings: Crossings, n: number): { start: Int32Array; vertex: Int32Array } {
+  const { count } = crossings
+  const start = new Int32Array(n + 1)
+  for (let k = 0; k < count; k++) start[crossings.segment[k]! + 1]!++
+  for (let s = 0; s < n; s++) start[s + 1]! += start[s]!
+  const fill = start.slice(0, n)
+  const vertex = new Int32Array(count)
+  for (let k = 0; k < count; k++) vertex[fill[crossings.segment[k]!]!++] = crossings.vertex[k]!
+  return { start, vertex }
+}
+
+/** Where a vertex stands along a segment: a distance on a line, an angle on an arc. */
+function placeAlong(pack: Pack, s: number, v: number): number {
+  const a = pack.from[s]!
+  const ax = pack.x[a]!
+  const ay = pack.y[a]!
+  const px = pack.x[v]!
+  const py = pack.y[v]!
+  if (pack.radius[s] === 0) {
+    const b = pack.to[s]!
+    return (px - ax) * (pack.x[b]! - ax) + (py - ay) * (pack.y[b]! - ay)
+  }
+  const cx = pack.centreX[s]!
+  const cy = pack.centreY[s]!
+  const ux = ax - cx
+  const uy = ay - cy
+  const vx = px - cx
+  const vy = py - cy
+  const angle = Math.atan2(pack.turn[s]! * (ux * vy - uy * vx), ux * vx + uy * vy)
+  // an arc turns at most half: what seems to lie a quarter turn before it lies at its end
+  return angle < -Math.PI / 2 ? angle + 2 * Math.PI : angle
+}
+
+/** Insertion is quickest for the few vertices that a segment usually has. */
+const few = 24
+
+function sortAlong(
+  pack: Pack,
+  s: number,
+  vertex: Int32Array,
+  along: Float64Array,
+  begin: number,
+  end: number,
+): void {
+  if (end - begin === 1) return
+  for (let k = begin; k < end; k++) along[k] = placeAlong(pack, s, vertex[k]!)
+  if (end - begin > few) {
+    const sorted = Array.from({ length: end - begin }, (_, k) => begin + k)
+      .sort((p, q) => along[p]! - along[q]! || vertex[p]! - vertex[q]!)
+      .map(k => vertex[k]!)
+    vertex.set(sorted, begin)
+    return
+  }
+  for (let k = begin + 1; k < end; k++) {
+    const a = along[k]!
+    const v = vertex[k]!
+    let m = k - 1
+    while (m >= begin && (along[m]! > a || (along[m] === a && vertex[m]! > v))) {
+      along[m + 1] = along[m]!
+      vertex[m + 1] = vertex[m]!
+      m--
+    }
+    along[m + 1] = a
+    vertex[m + 1] = v
+  }
+}
+
+function joinNeighbours(
+  pack: Pack,
+  groups: Groups,
+  s: number,
+  vertex: Int32Array,
+  begin: number,
+  end: number,
+): void {
+  let at = pack.from[s]!
+  for (let k = begin; k < end; k++) {
+    const v = vertex[k]!
+    if (v !== at) joinIfOne(pack, groups, at, v)
+    at = v
+  }
+  joinIfOne(pack, groups, at, pack.to[s]!)
+}
+
+function joinIfOne(pack: Pack, groups: Groups, v: number, w: number): void {
+  const dx = pack.x[w]! - pack.x[v]!
+  const dy = pack.y[w]! - pack.y[v]!
+  if (dx * dx + dy * dy <= coincident * coincident) join(groups, v, w)
+}
+
+/** A copy of the edges as segments of a pack, to be overlaid once more. */
+export function growEdges(edges: Edges, length: number): void {
+  edges.from = grown(edges.from, length)
+  edges.to = grown(edges.to, length)
+  edges.segment = grown(edges.segment, length)
+}

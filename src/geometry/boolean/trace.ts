@@ -1,0 +1,183 @@
+import { coincident } from '../../number/tolerance.ts'
+import type { Contour, Region } from '../shape/contour.ts'
+import type { Point } from '../shape/point.ts'
+import { type Segment, sweep } from '../shape/segment.ts'
+import type { Faces } from './faces.ts'
+import type { Graph } from './graph.ts'
+import type { Pack } from './pack.ts'
+import type { Edges } from './split.ts'
+import { createGroups, groupOf, join } from './vertices.ts'
+
+/**
+ * The regions of the plane whose winding numbers `inside` accepts: outer contours counter-clockwise, holes
+ * clockwise, neighbours sharing their points.
+ *
+ * A contour follows the inside closely and is parted wherever it comes back to a vertex, so every contour is
+ * simple: regions that touch in a corner are two, and a hole that touches the outside is a hole.
+ */
+export function traceRegions(
+  pack: Pack,
+  edges: Edges,
+  graph: Graph,
+  faces: Faces,
+  inside: (first: number, second: number) => boolean,
+): Region[] {
+  const filled = new Uint8Array(faces.ringCount)
+  for (let r = 0; r < faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
+
+  const { next } = graph
+  const { ring } = faces
+  const bodies = createGroups(faces.ringCount)
+  for (const [a, b] of faces.sameFace) if (filled[a] === 1) join(bodies, a, b)
+  const leaving = new Uint8Array(pack.vertexCount)
+  const boundary = new Uint8Array(next.length)
+  for (let e = 0; e < edges.count; e++) {
+    if (next[2 * e] === -1) continue
+    const left = ring[2 * e]!
+    const right = ring[2 * e + 1]!
+    if (filled[left] === filled[right]) {
+      if (filled[left] === 1 && left !== right) join(bodies, left, right)
+      continue
+    }
+    const h = filled[left] === 1 ? 2 * e : 2 * e + 1
+    boundary[h] = 1
+    const v = h & 1 ? edges.to[e]! : edges.from[e]!
+    leaving[v] = leaving[v] === 0 ? 1 : 2
+  }
+
+  const draw = createPen(pack, edges, leaving)
+  const contours: { body: number; edges: number[] }[] = []
+  for (let h = 0; h < next.length; h++) {
+    if (boundary[h] !== 1) continue
+    const body = groupOf(bodies, ring[h]!)
+    const path: number[] = []
+    let g = h
+    do {
+      boundary[g] = 2
+      path.push(g)
+      g = next[g]!
+      // past the edges that do not bound, clockwise through the inside
+      while (boundary[g] === 0) g = next[g ^ 1]!
+    } while (g !== h)
+    for (const loop of partAtVertices(path, edges, leaving)) contours.push({ body, edges: loop })
+  }
+  return assemble(contours, draw)
+}
+
+/** Parts a closed walk wherever it comes back to a vertex it has left before. */
+function partAtVertices(path: number[], edges: Edges, leaving: Uint8Array): number[][] {
+  const origin = (h: number) => (h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!)
+  if (!path.some(h => leaving[origin(h)] === 2)) return [path]
+  const loops: number[][] = []
+  const placeOf = new Map<number, number>()
+  const stack: number[] = []
+  for (const h of path) {
+    const v = origin(h)
+    const place = placeOf.get(v)
+    if (place !== undefined) {
+      const loop = stack.splice(place)
+      for (const g of loop) placeOf.delete(origin(g))
+      loops.push(loop)
+    }
+    placeOf.set(v, stack.length)
+    stack.push(h)
+  }
+  loops.push(stack)
+  return loops
+}
+
+type Drawn = { readonly contour: Contour; readonly area: number; readonly length: number }
+
+function assemble(
+  contours: readonly { body: number; edges: number[] }[],
+  draw: (edges: readonly number[]) => Drawn | undefined,
+): Region[] {
+  const bodies = new Map<number, Drawn[]>()
+  for (const { body, edges } of contours) {
+    const drawn = draw(edges)
+    // narrower than the distance at which its two sides are one
+    if (drawn === undefined || 2 * Math.abs(drawn.area) <= coincident * drawn.length) continue
+    const list = bodies.get(body)
+    if (list === undefined) bodies.set(body, [drawn])
+    else list.push(drawn)
+  }
+  const regions: Region[] = []
+  for (const list of bodies.values()) {
+    let outer = list[0]!
+    for (const drawn of list) if (drawn.area > outer.area) outer = drawn
+    if (outer.area <= 0) continue
+    regions.push({ outer: outer.contour, holes: list.filter(d => d !== outer).map(d => d.contour) })
+  }
+  return regions
+}
+
+/** Turns half-edges into segments: pieces of one segment that follow each other become one again. */
+function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
+  const { points, x, y } = pack
+  const pointAt = (v: number): Point => {
+    let p = points[v]
+    if (p === undefined) {
+      p = { x: x[v]!, y: y[v]! }
+      points[v] = p
+    }
+    return p
+  }
+  const originOf = (h: number) => (h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!)
+  const endOf = (h: number) => (h & 1 ? edges.from[h >> 1]! : edges.to[h >> 1]!)
+
+  /** Whether half-edge g carries on what h began, through a vertex that nothing else needs. */
+  const carriesOn = (h: number, g: number): boolean => {
+    if (leaving[originOf(g)] !== 1) return false
+    const s = edges.segment[h >> 1]!
+    const t = edges.segment[g >> 1]!
+    if (edges.straight[h >> 1] !== edges.straight[g >> 1]) return false
+    return pack.source[s] === pack.source[t] && (h & 1) === (g & 1)
+  }
+
+  return (loop: readonly number[]): Drawn | undefined => {
+    const n = loop.length
+    if (n < 2) return undefined
+    let begin = 0
+    while (begin < n && carriesOn(loop[(begin + n - 1) % n]!, loop[begin]!)) begin++
+    const whole = begin === n
+    if (whole) begin = 0
+    const segments: Segment[] = []
+    let area = 0
+    let length = 0
+    const corner = pointAt(originOf(loop[begin]!))
+    for (let k = 0; k < n; ) {
+      const h = loop[(begin + k) % n]!
+      let last = h
+      k++
+      while (!whole && k < n && carriesOn(last, loop[(begin + k) % n]!)) {
+        last = loop[(begin + k) % n]!
+        k++
+      }
+      const from = pointAt(originOf(h))
+      const to = pointAt(endOf(last))
+      const made = makeSegment(pack, edges, h, from, to)
+      segments.push(made)
+      area += ((from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)) / 2
+      length += Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
+      if (made.kind === 'arc') {
+        const turned = sweep(made)
+        area += ((turned - Math.sin(turned)) * made.radius * made.radius) / 2
+      }
+    }
+    return { contour: { segments, closed: true }, area, length }
+  }
+}
+
+function makeSegment(pack: Pack, edges: Edges, h: number, from: Point, to: Point): Segment {
+  const e = h >> 1
+  const s = edges.segment[e]!
+  const source = pack.source[s]!
+  const original = pack.sourceSegment[source]
+  if (original !== undefined && (h & 1) === 0 && original.from === from && original.to === to) return original
+  const tag = pack.sourceTag[source]
+  const named = tag === undefined ? undefined : { tag }
+  if (pack.radius[s] === 0 || edges.straight[e] === 1) return { kind: 'line', from, to, ...named }
+  const centre = original?.kind === 'arc' ? original.centre : { x: pack.centreX[s]!, y: pack.centreY[s]! }
+  const turn = pack.turn[s]! > 0 === ((h & 1) === 0) ? 1 : -1
+  return { kind: 'arc', from, to, centre, radius: pack.radius[s]!, turn, ...named }
+}
