@@ -8,7 +8,7 @@ import { expect, test } from 'vitest'
 import { renderPdf } from '../../src/render/pdf/render-pdf.ts'
 import { renderSvgPage } from '../../src/render/svg/render-page.ts'
 import type { loadFont } from '../../src/text/font.ts'
-import { bundledFont, fontFiles } from '../text/bundled-font.ts'
+import { bundledFonts, fontFiles } from '../text/bundled-font.ts'
 import { packet, samplePage } from './sample-page.ts'
 
 const entry = `
@@ -42,15 +42,15 @@ test('bundled for a browser, without anything of Node, text and renderers write 
     const file = join(folder, 'bundle.mjs')
     writeFileSync(file, outputFiles[0]!.contents)
     const bundle = (await import(/* @vite-ignore */ pathToFileURL(file).href)) as Bundle
-    const font = bundle.loadFont(fontFiles())
+    const fonts = { regular: bundle.loadFont(fontFiles()), bold: bundle.loadFont(fontFiles('bold')) }
     const pages = packet([samplePage()])
     const [there, here] = await Promise.all([
-      bundle.renderPdf(pages, font, '0'),
-      renderPdf(pages, bundledFont(), '0'),
+      bundle.renderPdf(pages, fonts, '0'),
+      renderPdf(pages, bundledFonts(), '0'),
     ])
     expect(streams(there)).toEqual(streams(here))
-    expect(bundle.renderSvgPage(samplePage(), pages, font)).toBe(
-      renderSvgPage(samplePage(), pages, bundledFont()),
+    expect(bundle.renderSvgPage(samplePage(), pages, fonts)).toBe(
+      renderSvgPage(samplePage(), pages, bundledFonts()),
     )
   } finally {
     rmSync(folder, { recursive: true })

@@ -6,12 +6,12 @@ import { identity } from '../../src/geometry/shape/matrix.ts'
 import { point } from '../../src/geometry/shape/point.ts'
 import { longestPdfSide, renderPdf } from '../../src/render/pdf/render-pdf.ts'
 import { readPdf } from '../readback/read-pdf.ts'
-import { bundledFont, fontFiles } from '../text/bundled-font.ts'
+import { bundledFonts, fontFiles } from '../text/bundled-font.ts'
 import { hostileLabels, hostilePage } from './hostile-page.ts'
 import { handTo } from './other-programs.ts'
 import { chain, packet, path, samplePage, text } from './sample-page.ts'
 
-const font = bundledFont()
+const fonts = bundledFonts()
 
 function sheet(furniture: Page['furniture'], width = 210, height = 297): Page {
   return { paper: { name: 'custom', width, height }, number: 1, placed: [], furniture, correction: identity }
@@ -31,7 +31,7 @@ async function copied(bytes: Uint8Array): Promise<string> {
 
 describe('the file', () => {
   test('asks for no scaling, shows its title, and says language, maker and the date it was given', async () => {
-    const bytes = source(await renderPdf(packet([samplePage()], 'Cliff railway'), font, '1.2.3'))
+    const bytes = source(await renderPdf(packet([samplePage()], 'Cliff railway'), fonts, '1.2.3'))
     expect(bytes).toMatch(/^%PDF-1\.7\n/)
     expect(bytes).toContain('/PrintScaling /None')
     expect(bytes).toContain('/DisplayDocTitle true')
@@ -42,7 +42,7 @@ describe('the file', () => {
   })
 
   test('is sound, says qpdf', async () => {
-    const bytes = await renderPdf(packet([samplePage(1), hostilePage(), samplePage(2)]), font, '0')
+    const bytes = await renderPdf(packet([samplePage(1), hostilePage(), samplePage(2)]), fonts, '0')
     const checked = handTo('qpdf', ['--check'], bytes)
     if (checked !== undefined)
       expect(checked).toEqual({ status: 0, output: expect.stringContaining('No syntax') })
@@ -60,7 +60,7 @@ describe('the file', () => {
     expect(source(there)).toBe(source(here))
 
     function make(): Promise<Uint8Array> {
-      return renderPdf(packet([samplePage(), hostilePage()]), bundledFont(), '0')
+      return renderPdf(packet([samplePage(), hostilePage()]), bundledFonts(), '0')
     }
   })
 
@@ -68,16 +68,16 @@ describe('the file', () => {
     const id = (bytes: Uint8Array): string | undefined => /\/ID \[<(\w+)>/.exec(source(bytes))?.[1]
     const one = packet([samplePage()])
     const other = { ...one, date: new Date('2021-01-01T00:00:00Z') }
-    expect(id(await renderPdf(one, font, '0'))).toMatch(/^\w{32}$/)
-    expect(id(await renderPdf(one, font, '0'))).not.toBe(id(await renderPdf(other, font, '0')))
+    expect(id(await renderPdf(one, fonts, '0'))).toMatch(/^\w{32}$/)
+    expect(id(await renderPdf(one, fonts, '0'))).not.toBe(id(await renderPdf(other, fonts, '0')))
   })
 
   test('embeds a part of each font file that is used', async () => {
-    const latin = await renderPdf(packet([sheet([text(['Side frame'], point(10, 10), 3.5)])]), font, '0')
+    const latin = await renderPdf(packet([sheet([text(['Side frame'], point(10, 10), 3.5)])]), fonts, '0')
     expect(source(latin).match(/\/FontFile2 /g)).toHaveLength(1)
     expect(source(latin)).toMatch(/\/FontName \/[A-Z]{6}\+IBMPlexSans/)
     expect(latin.length).toBeLessThan(fontFiles()[0]!.length / 2)
-    const polish = await renderPdf(packet([sheet([text(['wał ⌀'], point(10, 10), 3.5)])]), font, '0')
+    const polish = await renderPdf(packet([sheet([text(['wał ⌀'], point(10, 10), 3.5)])]), fonts, '0')
     expect(source(polish).match(/\/FontFile2 /g)).toHaveLength(2)
   })
 
@@ -89,7 +89,7 @@ describe('the file', () => {
         yield samplePage(n)
       }
     }
-    const read = await readPdf(await renderPdf(packet(pages()), font, '0'))
+    const read = await readPdf(await renderPdf(packet(pages()), fonts, '0'))
     expect(numbers).toEqual([1, 2, 3])
     expect(read.map(page => page.texts.at(-1)?.text)).toEqual(['page 1', 'page 2', 'page 3'])
   })
@@ -101,7 +101,7 @@ describe('the file', () => {
       [1100, 80.5],
       [longestPdfSide, 100],
     ] as const
-    const read = await readPdf(await renderPdf(packet(sizes.map(([w, h]) => sheet([], w, h))), font, '0'))
+    const read = await readPdf(await renderPdf(packet(sizes.map(([w, h]) => sheet([], w, h))), fonts, '0'))
     read.forEach(({ width, height }, i) => {
       expect(width).toBeCloseTo(sizes[i]![0], 5)
       expect(height).toBeCloseTo(sizes[i]![1], 5)
@@ -114,7 +114,7 @@ describe('the file', () => {
     ['with a number that is none', sheet([path('cut', 'cut', chain(point(0, 0), point(Number.NaN, 1)))])],
     ['with an endless line', sheet([path('cut', 'cut', chain(point(0, 0), point(Infinity, 1)))])],
   ])('is not made of a page %s', async (_, page) => {
-    await expect(renderPdf(packet([page]), font, '0')).rejects.toThrow(RangeError)
+    await expect(renderPdf(packet([page]), fonts, '0')).rejects.toThrow(RangeError)
   })
 })
 
@@ -129,7 +129,7 @@ describe('text that is copied', () => {
   const line = 'Bore ⌀ 5/64, 2 1/2" ≈ 63.5 mm'
 
   test.each([1.8, 2.5, 3.5, 7])('at %d mm has its fractions as they are spoken', async height => {
-    const bytes = await renderPdf(packet([sheet([text(words, point(20, 100), height)])]), font, '0')
+    const bytes = await renderPdf(packet([sheet([text(words, point(20, 100), height)])]), fonts, '0')
     expect(await copied(bytes)).toBe(line)
     for (const order of [[], ['-raw'], ['-layout']]) {
       const poppler = handTo('pdftotext', order, bytes, ['-'])
@@ -140,7 +140,7 @@ describe('text that is copied', () => {
   test('reads the same when it runs along the edge', async () => {
     const bytes = await renderPdf(
       packet([sheet([text(words, point(20, 100), 3.5, { angle: Math.PI / 2 })])]),
-      font,
+      fonts,
       '0',
     )
     expect(await copied(bytes)).toBe(line)
@@ -151,12 +151,12 @@ describe('text that is copied', () => {
     const furniture = all.map((over, i) =>
       text([{ over, under: '301' }], point(10 + 20 * (i % 10), 5 + 9 * Math.floor(i / 10)), 2.5),
     )
-    const [read] = await readPdf(await renderPdf(packet([sheet(furniture)]), font, '0'))
+    const [read] = await readPdf(await renderPdf(packet([sheet(furniture)]), fonts, '0'))
     expect(read!.texts.map(t => t.text)).toEqual(all.map(over => `${over}/301`))
   })
 
   test('is what hostile labels show: themselves, or their codes', async () => {
-    const bytes = await renderPdf(packet([hostilePage()]), font, '0')
+    const bytes = await renderPdf(packet([hostilePage()]), fonts, '0')
     const [read] = await readPdf(bytes)
     const shown = read!.texts.map(t => t.text)
     for (const [, label] of hostileLabels) expect(shown).toContain(label)
@@ -167,7 +167,7 @@ describe('text that is copied', () => {
 
   test('stays text in the metadata, which are XML', async () => {
     const title = hostileLabels.map(([written]) => written).join(' ')
-    const bytes = source(await renderPdf(packet([samplePage()], title), font, '0'))
+    const bytes = source(await renderPdf(packet([samplePage()], title), fonts, '0'))
     const xml = /<x:xmpmeta[\s\S]*<\/x:xmpmeta>/.exec(bytes)![0]
     const parser = new SaxesParser({ xmlns: true })
     let text = ''
@@ -183,7 +183,7 @@ describe('text that is copied', () => {
   })
 
   test('is the title too, with codes for what would hide in it', async () => {
-    const bytes = await renderPdf(packet([samplePage()], 'Über (\\) \u202E 中'), font, '0')
+    const bytes = await renderPdf(packet([samplePage()], 'Über (\\) \u202E 中'), fonts, '0')
     const task = getDocument({ data: bytes, verbosity: 0 })
     const { info } = await (await task.promise).getMetadata()
     await task.destroy()

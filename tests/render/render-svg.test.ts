@@ -6,11 +6,11 @@ import { point } from '../../src/geometry/shape/point.ts'
 import { renderSvgDrawing } from '../../src/render/svg/render-drawing.ts'
 import { renderSvgPage } from '../../src/render/svg/render-page.ts'
 import { readSvg } from '../readback/read-svg.ts'
-import { bundledFont } from '../text/bundled-font.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 import { hostileLabels, hostilePage } from './hostile-page.ts'
 import { bracket, chain, packet, path, placedDrawings, samplePage, text } from './sample-page.ts'
 
-const font = bundledFont()
+const fonts = bundledFonts()
 
 function sheet(furniture: Page['furniture']): Page {
   return {
@@ -23,7 +23,7 @@ function sheet(furniture: Page['furniture']): Page {
 }
 
 function svg(page: Page): string {
-  return renderSvgPage(page, packet([page]), font)
+  return renderSvgPage(page, packet([page]), fonts)
 }
 
 describe('a page', () => {
@@ -70,7 +70,7 @@ describe('a page', () => {
   })
 
   test('is the same text twice', () => {
-    expect(renderSvgPage(samplePage(), packet([]), bundledFont())).toBe(svg(samplePage()))
+    expect(renderSvgPage(samplePage(), packet([]), bundledFonts())).toBe(svg(samplePage()))
   })
 
   test('with a number that is none is refused', () => {
@@ -81,7 +81,7 @@ describe('a page', () => {
 
   test('with hostile labels is valid, shows them as text and runs nothing', () => {
     const page = hostilePage()
-    const file = renderSvgPage(page, { title: hostileLabels.join(' '), language: '"><script>' }, font)
+    const file = renderSvgPage(page, { title: hostileLabels.join(' '), language: '"><script>' }, fonts)
     // the reader throws at anything but groups, titles, paths and circles, and at ids that are not valid or unique
     const read = readSvg(file)
     const shown = read.texts.map(t => t.text)
