@@ -128,7 +128,7 @@ export function lettering(): Page {
       ),
       text(['⌀ ≈ ≤ ≥ ← → ↑ ↓ ↔ ↕ × ° ′ ″ ± − – ~ ½ ⅜'], point(5, 50), 5),
       text(['ÅØß é ł Ж Ω'], point(145, 50), 5),
-      text(['Bold 1 ', { over: '5', under: '8' }, ' ⌀ ł'], point(125, 38), 5, { weight: 'bold' }),
+      text(['Bold 1 ', { over: '5', under: '8' }, ' ⌀ ł'], point(125, 26), 5, { weight: 'bold' }),
       text(['Missing 中, control \u0007, turned \u202E text'], point(5, 38), 3.5),
       text(['leaning 30°'], point(10, 10), 3.5, { angle: Math.PI / 6 }),
       text(['down the edge'], point(60, 32), 2.5, { angle: -Math.PI / 2 }),

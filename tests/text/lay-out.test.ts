@@ -50,8 +50,10 @@ describe('a stacked fraction', () => {
   const stacked = layOut(font, [{ over: '1', under: '2' }], height)
 
   test('has figures of seven tenths of the height of capitals', () => {
-    // of the whole height two figures, the bar (0.1) and two gaps (0.12)
-    const figures = stacked.box.top - stacked.box.bottom - (0.1 + 2 * 0.12) * height
+    // of the whole height two figures, the bar, which is as thick as a minus, and two gaps (0.12)
+    const minus = layOut(font, ['−'], height).box
+    const bar = minus.top - minus.bottom
+    const figures = stacked.box.top - stacked.box.bottom - bar - 2 * 0.12 * height
     expect(figures / 2).toBeCloseTo(0.7 * height, 2)
   })
 
