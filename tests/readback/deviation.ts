@@ -65,9 +65,10 @@ function compareLines(
   const worst = { lines: 0, where: '' }
   for (const wanted of marks.flatMap(wantedContours)) {
     let nearest: { candidate: { chain: ReadChain; box: Box }; distance: number } | undefined
+    const box = exactBox(wanted.exact)
     for (const candidate of unused) {
       if (!samePaint(wanted, candidate.chain, back)) continue
-      const distance = boxDistance(exactBox(wanted.exact), candidate.box)
+      const distance = boxDistance(box, candidate.box)
       if (nearest === undefined || distance < nearest.distance) nearest = { candidate, distance }
     }
     if (nearest === undefined) throw new Error(`the file has no more lines for ${wanted.where}`)
