@@ -74,3 +74,16 @@ test('a stock of unknown thickness leaves the part undrawn', () => {
   const { undrawn } = modelOf(stock('80 x 20', '{ thickness: unknown }'))
   expect(undrawn).toMatchObject([{ id: 'rail', missing: [{ kind: 'size', name: 'thickness' }] }])
 })
+
+test('a fault in the stock is reported once, where it stands, whether or not a part asks for it', () => {
+  const two = stock('80 x 20', '{ thickness: thin, width: 0 }').replace(
+    'parts: {',
+    'parts: { gate: { from: plank, size: 90 x 20 },',
+  )
+  expect(built(two).findings).toMatchObject([
+    { rule: 'size-formula', facts: { found: 'thin' } },
+    { rule: 'size-not-positive' },
+  ])
+  const unused = stock('80 x 20 x 5', '{ thickness: 4, length: -1 }').replace('from: plank, ', '')
+  expect(built(unused).findings).toMatchObject([{ rule: 'size-not-positive' }])
+})

@@ -94,7 +94,7 @@ test.each([
   expect(model).toBeUndefined()
   expect(findings.map(f => f.rule)).toEqual([rule])
   const [place] = findings[0]!.places
-  expect(place).toMatchObject({ part: 'cheek' })
+  expect(place).toMatchObject({ part: 'cheek', ...(was.includes('6 mm') ? { feature: 'ratchet' } : {}) })
   expect(written(changed, place!.source!)).toBe(text)
 })
 

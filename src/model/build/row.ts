@@ -50,7 +50,7 @@ function rowDirection(context: Context, cut: RowPlan): 'along' | 'across' | unde
   context.report({
     rule: 'row-direction',
     severity: 'error',
-    places: [{ source: cut.toward.source, feature: cut.id.value }],
+    places: [{ source: cut.toward.source }],
     facts: { found: toward, allowed: [...along, ...across].join(', ') },
   })
   return undefined
