@@ -4,6 +4,7 @@ import type { Model, Part, Undrawn } from '../part.ts'
 import { buildPart } from './part.ts'
 import { resolvePositive } from './resolve-size.ts'
 import { planScope } from './scope.ts'
+import { buildStock } from './stock.ts'
 
 /**
  * Works out every value of a plan. There is no model where a value cannot be worked out: then every fault is
@@ -16,8 +17,9 @@ export function buildModel(plan: Plan): { readonly model?: Model; readonly findi
   }
   const context = planScope(plan, report)
   const precision = resolvePositive(context, plan.precision, 'the precision')
+  const stock = plan.stock.map(kind => buildStock(context, kind))
   const built = plan.parts.map(part =>
-    buildPart(part, { ...context, report: finding => report(inPart(finding, part.id.value)) }, plan.stock),
+    buildPart(part, { ...context, report: finding => report(inPart(finding, part.id.value)) }, stock),
   )
   if (findings.length > 0) return { findings }
   return {

@@ -28,7 +28,7 @@ export const buildSlot: CutBuilder<SlotPlan> = (context, cut, extent) => {
     context.report({
       rule: 'round-ends',
       severity: 'error',
-      places: [{ source: cut.ends.source, feature: cut.id.value }],
+      places: [{ source: cut.ends.source }],
       facts: { along: { value: along.mm, unit: 'mm' }, across: { value: across.mm, unit: 'mm' } },
     })
     return []
