@@ -23,7 +23,7 @@ export type EmbeddedFont = {
  */
 export type PdfDocument = {
   readonly page: { readonly height: number; readonly fonts: Record<string, Reference> }
-  info: Readonly<Record<string, string | Date>>
+  info: { CreationDate?: Date } & Readonly<Record<string, string | Date>>
   _addInfo(): void
   readonly _root: Reference
   readonly _font: EmbeddedFont
@@ -36,6 +36,9 @@ export type PdfDocument = {
   on(event: 'end', listener: () => void): void
   on(event: 'error', listener: (error: unknown) => void): void
 }
+
+/** The library makes the file's identity from a date, so it gets one even where the file is to say none. */
+const noDate = new Date(0)
 
 /** Opens a document without pages. The library is loaded here, when the first PDF is asked for. */
 export async function openDocument(packet: Packet, producer: string): Promise<PdfDocument> {
@@ -50,10 +53,11 @@ export async function openDocument(packet: Packet, producer: string): Promise<Pd
       Title: legible(packet.title),
       Producer: legible(producer),
       Creator: legible(producer),
-      CreationDate: packet.date,
+      CreationDate: packet.date ?? noDate,
     },
   }
   const document = new PDFDocument(options as object) as unknown as PdfDocument
+  if (packet.date === undefined) delete document.info.CreationDate
   const preferences = document._root.data.ViewerPreferences as Reference
   // asks the print dialogue to leave the size alone
   preferences.data.PrintScaling = 'None'
