@@ -1,4 +1,5 @@
 import type { Basis } from './scope.ts'
+import { toMillimetres, type Unit } from './unit.ts'
 
 /** What a value in a formula measures. */
 export type Dimension = 'number' | 'length' | 'angle'
@@ -44,22 +45,21 @@ export function combine(
 /**
  * The amounts brought to one dimension: a plain number beside a length is a length in the plan's unit, beside an
  * angle an angle in degrees. A length and an angle do not go together.
- *
- * @param mmPerUnit how many millimetres a plain number stands for
  */
 export function alike(
   amounts: readonly Amount[],
-  mmPerUnit: number,
+  unit: Unit,
 ): { readonly dimension: Dimension; readonly amounts: readonly Amount[] } | StepFault {
   const measured = amounts.filter(amount => amount.dimension !== 'number')
   const dimension = measured[0]?.dimension ?? 'number'
   if (measured.some(amount => amount.dimension !== dimension)) return 'wrong-kind'
-  return { dimension, amounts: amounts.map(amount => inDimension(amount, dimension, mmPerUnit)) }
+  return { dimension, amounts: amounts.map(amount => inDimension(amount, dimension, unit)) }
 }
 
 /** A plain number taken for a length or an angle; anything else as it is. */
-export function inDimension(amount: Amount, dimension: Dimension, mmPerUnit: number): Amount {
+export function inDimension(amount: Amount, dimension: Dimension, unit: Unit): Amount {
   if (amount.dimension !== 'number' || dimension === 'number') return amount
-  const factor = dimension === 'length' ? mmPerUnit : 1
-  return { ...amount, dimension, value: amount.value === undefined ? undefined : amount.value * factor }
+  const { value } = amount
+  if (value === undefined || dimension === 'angle') return { ...amount, dimension }
+  return { ...amount, dimension, value: toMillimetres(value, unit) }
 }

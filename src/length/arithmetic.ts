@@ -2,17 +2,13 @@ import { cosDegrees, sinDegrees, tanDegrees } from '../number/degrees.ts'
 import { nearestMultiple } from '../number/nearest-multiple.ts'
 import { type Amount, alike, combine, type StepFault } from './amount.ts'
 import type { FunctionName, Operator } from './expression.ts'
+import type { Unit } from './unit.ts'
 
-/** One of the four operations. `mmPerUnit`: what a plain number beside a length stands for. */
-export function operate(
-  operator: Operator,
-  left: Amount,
-  right: Amount,
-  mmPerUnit: number,
-): Amount | StepFault {
+/** One of the four operations. A plain number beside a length is in `unit`. */
+export function operate(operator: Operator, left: Amount, right: Amount, unit: Unit): Amount | StepFault {
   if (operator === '*') return multiply(left, right)
   if (operator === '/') return divide(left, right)
-  const both = alike([left, right], mmPerUnit)
+  const both = alike([left, right], unit)
   if (typeof both === 'string') return both
   return combine(both.dimension, both.amounts, (a = 0, b = 0) => (operator === '+' ? a + b : a - b))
 }
@@ -40,12 +36,12 @@ function divide(left: Amount, right: Amount): Amount | StepFault {
 }
 
 /** A function of values whose count is right. */
-export function apply(name: FunctionName, values: readonly Amount[], mmPerUnit: number): Amount | StepFault {
+export function apply(name: FunctionName, values: readonly Amount[], unit: Unit): Amount | StepFault {
   switch (name) {
     case 'min':
-      return chosen(values, mmPerUnit, Math.min)
+      return chosen(values, unit, Math.min)
     case 'max':
-      return chosen(values, mmPerUnit, Math.max)
+      return chosen(values, unit, Math.max)
     case 'sin':
       return ofAngle(values, sinDegrees)
     case 'cos':
@@ -55,12 +51,12 @@ export function apply(name: FunctionName, values: readonly Amount[], mmPerUnit: 
     case 'sqrt':
       return root(values)
     case 'round':
-      return rounded(values, mmPerUnit)
+      return rounded(values, unit)
   }
 }
 
-function chosen(values: readonly Amount[], mmPerUnit: number, choose: (...of: readonly number[]) => number) {
-  const all = alike(values, mmPerUnit)
+function chosen(values: readonly Amount[], unit: Unit, choose: (...of: readonly number[]) => number) {
+  const all = alike(values, unit)
   return typeof all === 'string' ? all : combine(all.dimension, all.amounts, choose)
 }
 
@@ -76,8 +72,8 @@ function root(values: readonly Amount[]): Amount | StepFault {
   return combine('number', values, (value = 0) => Math.sqrt(value))
 }
 
-function rounded(values: readonly Amount[], mmPerUnit: number): Amount | StepFault {
-  const both = alike(values, mmPerUnit)
+function rounded(values: readonly Amount[], unit: Unit): Amount | StepFault {
+  const both = alike(values, unit)
   if (typeof both === 'string') return both
   const step = both.amounts[1]?.value
   if (step !== undefined && step <= 0) return 'step-not-positive'

@@ -1,6 +1,6 @@
 /**
  * Number and letter drills, in inches. Source: ASME B94.11M, values as reprinted in a public code table for those
- * that tests/length/drill-sizes.test.ts lists with it; the others from memory.
+ * that tests/length/name-bit.test.ts lists with it; the others from memory.
  */
 
 /** The drill's diameter in ten-thousandths of an inch, from number 1 to number 80. */

@@ -5,7 +5,7 @@ import type { Expression } from './expression.ts'
 import { faultAt, type LengthFault, type Read, read, refused } from './fault.ts'
 import { nearestName } from './nearest-name.ts'
 import type { Basis, KnownLength, NamedValue, Scope, UnknownValue } from './scope.ts'
-import { millimetresPer, type Unit } from './unit.ts'
+import type { Unit } from './unit.ts'
 import type { WrittenSize } from './written-size.ts'
 
 /** Nothing that a plan describes is longer: a kilometre, in millimetres. */
@@ -23,10 +23,15 @@ export function evaluate(size: WrittenSize, scope: Scope, unit: Unit): Read<Calc
   const amount = amountOf(size, scope, unit)
   if (!('dimension' in amount)) return refused(amount)
   if (amount.dimension === 'angle') return refused(wholeFault(size, 'wrong-kind', 'a length, not an angle'))
-  const { value, basis, lacking } = inDimension(amount, 'length', millimetresPer(unit))
+  return asLength(size, amount, unit)
+}
+
+function asLength(size: WrittenSize, amount: Amount, unit: Unit): Read<Calculated> {
+  const { value, basis, lacking } = inDimension(amount, 'length', unit)
   if (value === undefined) return read({ kind: 'unknown', names: lacking })
-  if (Math.abs(value) > greatestLength)
+  if (Math.abs(value) > greatestLength) {
     return refused(wholeFault(size, 'too-large', 'a length of at most 1 km'))
+  }
   return read({ kind: 'length', mm: value, basis })
 }
 
@@ -38,8 +43,7 @@ export function evaluateAngle(size: WrittenSize, scope: Scope, unit: Unit): Read
   const amount = amountOf(size, scope, unit)
   if (!('dimension' in amount)) return refused(amount)
   const { dimension, value, basis, lacking } = amount
-  if (dimension === 'length')
-    return refused(wholeFault(size, 'wrong-kind', 'an angle in degrees, such as 22 1/2'))
+  if (dimension === 'length') return refused(wholeFault(size, 'wrong-kind', 'an angle in degrees: 22 1/2'))
   if (value === undefined) return read({ kind: 'unknown', names: lacking })
   if (Math.abs(value) > 360) return refused(wholeFault(size, 'too-large', 'an angle of at most 360 degrees'))
   return read({ kind: 'angle', radians: radians(value), basis })
@@ -50,7 +54,7 @@ export function evaluateNamed(size: WrittenSize, scope: Scope, unit: Unit): Read
   const amount = amountOf(size, scope, unit)
   if (!('dimension' in amount)) return refused(amount)
   const { dimension, value, basis } = amount
-  if (dimension !== 'angle') return evaluate(size, scope, unit)
+  if (dimension !== 'angle') return asLength(size, amount, unit)
   return read(
     value === undefined
       ? { kind: 'unknown', names: amount.lacking }
@@ -86,7 +90,7 @@ function amountOf(size: WrittenSize, scope: Scope, unit: Unit): Amount | LengthF
         if (!('dimension' in left)) return left
         const right = calculate(expression.right)
         if (!('dimension' in right)) return right
-        const result = operate(expression.operator, left, right, millimetresPer(unit))
+        const result = operate(expression.operator, left, right, unit)
         if (typeof result !== 'string') return result
         return stepFault(result, result === 'division-by-zero' ? expression.right : expression)
       }
@@ -97,7 +101,7 @@ function amountOf(size: WrittenSize, scope: Scope, unit: Unit): Amount | LengthF
           if (!('dimension' in value)) return value
           values.push(value)
         }
-        const result = apply(expression.name, values, millimetresPer(unit))
+        const result = apply(expression.name, values, unit)
         return typeof result === 'string' ? stepFault(result, expression) : result
       }
     }

@@ -3,7 +3,7 @@ import { writeDecimal } from '../number/write-decimal.ts'
 import { drillSizes } from './drill-sizes.ts'
 import { fractionPieces, nearestFraction } from './nearest-fraction.ts'
 import type { Pieces } from './pieces.ts'
-import { millimetresPerInch } from './unit.ts'
+import { toMillimetres } from './unit.ts'
 
 /** Bits of a fraction of an inch are sold to the 64th. */
 const finestFraction = 64
@@ -16,7 +16,7 @@ export function nameBit(mm: number): Pieces {
   const fraction = nearestFraction(mm, finestFraction)
   const zero = fraction.whole === 0 && fraction.over === 0
   if (!zero && Math.abs(fraction.error) <= coincident) return [...fractionPieces(fraction), '"']
-  const drill = drillSizes.find(({ inches }) => Math.abs(inches * millimetresPerInch - mm) <= coincident)
+  const drill = drillSizes.find(({ inches }) => Math.abs(toMillimetres(inches, 'inch') - mm) <= coincident)
   if (drill !== undefined) return [`${drill.name} (${writeDecimal(drill.inches, 4)}")`]
   return [`${writeDecimal(mm, 3)} mm`]
 }

@@ -2,7 +2,7 @@ import { nearestMultiple } from '../number/nearest-multiple.ts'
 import { coincident } from '../number/tolerance.ts'
 import { writeDecimal } from '../number/write-decimal.ts'
 import type { Pieces } from './pieces.ts'
-import { millimetresPerInch } from './unit.ts'
+import { toMillimetres } from './unit.ts'
 
 /** A length in inches as a mixed number in lowest terms; a whole number has 0 over 1. */
 export type Fraction = {
@@ -19,7 +19,7 @@ export type Fraction = {
  * goes away from zero.
  */
 export function nearestFraction(mm: number, denominator: number): Fraction {
-  const steps = nearestMultiple(mm, millimetresPerInch / denominator, coincident)
+  const steps = nearestMultiple(mm, toMillimetres(1 / denominator, 'inch'), coincident)
   const size = Math.abs(steps)
   const rest = size % denominator
   const common = greatestCommonDivisor(rest, denominator)
@@ -28,7 +28,7 @@ export function nearestFraction(mm: number, denominator: number): Fraction {
     whole: (size - rest) / denominator,
     over: rest / common,
     under: denominator / common,
-    error: (steps * millimetresPerInch) / denominator - mm,
+    error: toMillimetres(steps / denominator, 'inch') - mm,
   }
 }
 

@@ -1,7 +1,7 @@
 import { faultAt, type LengthFault } from './fault.ts'
 
 /** A number larger than this is a slip of the hand, whatever its unit. */
-export const greatestNumber = 1_000_000
+const greatestNumber = 1_000_000
 
 /** A number without its unit. */
 type WrittenNumber = {

@@ -1,8 +1,16 @@
 import { type Expression, functionNames, functions, isFunctionName } from './expression.ts'
 import { faultAt, type LengthFault, type Read, read, refused } from './fault.ts'
+import {
+  betweenDigits,
+  decimalComma,
+  isSeparator,
+  type Misplaced,
+  notAValue,
+  notTheEnd,
+} from './misplaced.ts'
 import { nearestName } from './nearest-name.ts'
 import { isSpace, type Token, tokens } from './token.ts'
-import { millimetresPerWritten, unitNames } from './unit.ts'
+import { toMillimetres } from './unit.ts'
 
 /** Brackets, calls and signs inside each other; a formula that goes deeper was not written by a maker. */
 const greatestDepth = 32
@@ -17,19 +25,19 @@ type Span = { readonly from: number; readonly to: number }
  */
 export function parse(text: string): Read<Expression> {
   const scanned = tokens(text)
-  if ('fault' in scanned) return refused(scanned.fault)
+  if (!scanned.ok) return scanned
+  const all = scanned.value
 
   let position = 0
   let depth = 0
   let fault: LengthFault | undefined
 
   const whole = sum()
-  if (whole !== undefined && peek().kind !== 'end') fail(...leftOver(peek()))
+  if (whole !== undefined && peek().kind !== 'end') failAt(peek(), notTheEnd(text, peek(), peek(-1), peek(1)))
   if (fault !== undefined) return refused(fault)
   return read(whole!)
 
   function peek(ahead = 0): Token {
-    const all = (scanned as { tokens: readonly Token[] }).tokens
     return all[Math.min(position + ahead, all.length - 1)]!
   }
 
@@ -44,15 +52,16 @@ export function parse(text: string): Read<Expression> {
     return undefined
   }
 
+  function failAt(span: Span, { code, wanted, nearest }: Misplaced): undefined {
+    return fail(span, code, wanted, nearest)
+  }
+
   function sum(): Expression | undefined {
     let left = product()
     for (let sign = nextSign('+', '-'); left !== undefined && sign !== undefined; sign = nextSign('+', '-')) {
       if (sign.sign === '-' && !standsFree(sign)) {
-        return fail(
-          sign,
-          'minus-unclear',
-          'spaces on both sides of a minus: 3 - 1/16; a mixed number is 3-1/16',
-        )
+        const wanted = 'spaces on both sides of a minus: 3 - 1/16; a mixed number is 3-1/16'
+        return fail(sign, 'minus-unclear', wanted)
       }
       position += 1
       left = joined(left, sign.sign, product())
@@ -99,8 +108,8 @@ export function parse(text: string): Read<Expression> {
   }
 
   function deeper<T>(span: Span, inside: () => T | undefined): T | undefined {
-    if (depth === greatestDepth)
-      return fail(span, 'too-deep', `at most ${greatestDepth} brackets inside each other`)
+    const wanted = `at most ${greatestDepth} brackets inside each other`
+    if (depth === greatestDepth) return fail(span, 'too-deep', wanted)
     depth += 1
     const found = inside()
     depth -= 1
@@ -120,7 +129,9 @@ export function parse(text: string): Read<Expression> {
     if (token.kind === 'number') return measured(token.value, token)
     if (token.kind === 'bracket' && token.bracket === '(') return bracketed(token)
     if (token.kind === 'word') return named(token.word, token)
-    return fail(...noOperand(token))
+    // at the end there is nothing to point at but what stands before
+    const before = position > 1 ? peek(-2) : token
+    return failAt(token.kind === 'end' ? before : token, notAValue(token))
   }
 
   function bracketed(open: Token): Expression | undefined {
@@ -134,7 +145,8 @@ export function parse(text: string): Read<Expression> {
   function closing(open: Token): Token | undefined {
     const token = take()
     if (token.kind === 'bracket' && token.bracket === ')') return token
-    return token.kind === 'end' ? fail(open, 'unclosed', 'a ) for this (') : fail(...leftOver(token))
+    if (token.kind === 'end') return fail(open, 'unclosed', 'a ) for this (')
+    return failAt(token, notTheEnd(text, token, peek(-2), peek()))
   }
 
   function named(word: string, token: Token): Expression | undefined {
@@ -147,8 +159,7 @@ export function parse(text: string): Read<Expression> {
       const wanted = `one of ${functionNames.join(', ')}, or a * before the bracket`
       return fail(token, 'unknown-function', wanted, nearestName(word, functionNames))
     }
-    if (isSeparator(word))
-      return fail(token, 'several-sizes', 'a size on both sides of x, and no x as a name')
+    if (isSeparator(word)) return fail(token, 'several-sizes', 'a size on both sides of x; x is no name')
     if (word === 'unknown') return fail(token, 'unknown-alone', 'unknown alone, or a size')
     return { kind: 'name', name: word, from: token.from, to: token.to }
   }
@@ -175,20 +186,22 @@ export function parse(text: string): Read<Expression> {
       const value = sum()
       if (value === undefined) return undefined
       values.push(value)
-      if (peek().kind !== 'comma') return values
+      const comma = peek()
+      if (comma.kind !== 'comma') return values
+      if (betweenDigits(text, comma)) return failAt(comma, decimalComma)
       position += 1
     }
   }
 
-  /** A number with the unit that may follow it; after feet the inches too. */
+  /** A number with the unit that may follow it. */
   function measured(value: number, number: Token): Expression | undefined {
     const unit = peek()
     if (unit.kind !== 'unit') return { kind: 'number', value, from: number.from, to: number.to }
     position += 1
     const span = { from: number.from, to: unit.to }
     if (unit.unit === 'degree') return { kind: 'angle', angleDegrees: value, ...span }
-    const mm = value * millimetresPerWritten[unit.unit]
-    return unit.unit === 'foot' ? withInches(mm, span) : { kind: 'length', mm, ...span }
+    if (unit.unit === 'foot') return withInches(value, span)
+    return { kind: 'length', mm: toMillimetres(value, unit.unit), ...span }
   }
 
   /** `1' 4 1/2"`, `1' 4`, and with the trade's hyphen `1'-4 1/2"`. */
@@ -200,56 +213,11 @@ export function parse(text: string): Read<Expression> {
     const markIsInch = mark.kind === 'unit' && mark.unit === 'inch'
     // without a mark the number after feet is inches, but after a hyphen it has to say so
     const fits = inches.kind === 'number' && (markIsInch || (joint === 0 && mark.kind !== 'unit'))
-    if (!fits) return { kind: 'length', mm: feet, ...span }
+    if (!fits) return { kind: 'length', mm: toMillimetres(feet, 'foot'), ...span }
     position += joint + (markIsInch ? 2 : 1)
-    const mm = feet + inches.value * millimetresPerWritten.inch
+    const mm = toMillimetres(12 * feet + inches.value, 'inch')
     return { kind: 'length', mm, from: span.from, to: markIsInch ? mark.to : inches.to }
   }
-
-  function noOperand(token: Token): [Span, LengthFault['code'], string] {
-    if (token.kind === 'end') {
-      const before = peek(-2)
-      return [position > 1 ? before : token, 'missing-value', 'a number or a name after this']
-    }
-    if (token.kind === 'tilde') return [token, 'tilde-first', 'the ~ at the very beginning of the size']
-    if (token.kind === 'unit') return [token, 'unit-misplaced', 'a number before the unit']
-    return [token, 'missing-value', 'a number or a name here']
-  }
-
-  /** What is wrong with a token that stands where a formula could have ended. */
-  function leftOver(token: Token): [Span, LengthFault['code'], string, string?] {
-    if (token.kind === 'comma') return comma(token)
-    if (token.kind === 'bracket' && token.bracket === ')') return [token, 'unopened', 'a ( for this )']
-    if (token.kind === 'unit') return [token, 'unit-misplaced', 'a unit only straight after a number']
-    if (token.kind === 'tilde') return [token, 'tilde-first', 'the ~ at the very beginning of the size']
-    if (token.kind === 'word') return strayWord(token.word, token)
-    return [token, 'missing-operator', 'a sign (+ - * /) before this; a fraction has no spaces: 2 1/2']
-  }
-
-  function comma(token: Token): [Span, LengthFault['code'], string] {
-    const between = /\d/.test(text.charAt(token.from - 1)) && /\d/.test(text.charAt(token.to))
-    return between
-      ? [token, 'decimal-comma', 'a point for decimals, and nothing between thousands: 12.5']
-      : [token, 'stray-comma', 'commas only between the values of a function']
-  }
-
-  function strayWord(word: string, token: Token): [Span, LengthFault['code'], string, string?] {
-    if (isSeparator(word)) {
-      return standsFree(token) || peek(1).kind === 'end'
-        ? [token, 'several-sizes', 'one size; x stands between sizes']
-        : [token, 'x-needs-spaces', 'spaces on both sides of x']
-    }
-    if (/^[xX]\d/.test(word)) return [token, 'x-needs-spaces', 'spaces on both sides of x']
-    const nearest = peek(-1).kind === 'number' ? nearestName(word, unitNames) : undefined
-    return nearest === undefined
-      ? [token, 'missing-operator', 'a sign (+ - * /) before this']
-      : [token, 'unknown-unit', 'in, ft, mm, cm or deg; before a name a *', nearest]
-  }
-}
-
-/** The letter between the sizes of `7 x 2`. */
-export function isSeparator(word: string): boolean {
-  return word === 'x' || word === 'X'
 }
 
 function counted(name: keyof typeof functions): string {

@@ -1,7 +1,7 @@
 import { coincident } from '../number/tolerance.ts'
 import { writeDecimal } from '../number/write-decimal.ts'
 import { faultAt, type Read, read, refused } from './fault.ts'
-import { millimetresPer, millimetresPerInch, type Unit } from './unit.ts'
+import { fromMillimetres, toMillimetres, type Unit } from './unit.ts'
 
 /** How lengths are shown: in which unit, and to the nearest of which steps, in mm. */
 export type LengthStyle = { readonly unit: Unit; readonly precision: number }
@@ -19,14 +19,14 @@ const mostPlaces = 4
 export function fractionDenominator({ unit, precision }: LengthStyle): number | undefined {
   if (unit !== 'inch') return undefined
   for (let denominator = 1; denominator <= finestDenominator; denominator *= 2) {
-    if (Math.abs(millimetresPerInch / denominator - precision) <= coincident) return denominator
+    if (Math.abs(toMillimetres(1 / denominator, 'inch') - precision) <= coincident) return denominator
   }
   return undefined
 }
 
 /** How many decimals the multiples of a style's step have, in its unit. */
 export function decimalPlaces({ unit, precision }: LengthStyle): number {
-  const step = writeDecimal(precision / millimetresPer(unit), mostPlaces)
+  const step = writeDecimal(fromMillimetres(precision, unit), mostPlaces)
   return step.includes('.') ? step.length - step.indexOf('.') - 1 : 0
 }
 
@@ -37,7 +37,7 @@ export function decimalPlaces({ unit, precision }: LengthStyle): number {
 export function usablePrecision(style: LengthStyle, written: string): Read<LengthStyle> {
   const { unit, precision } = style
   const fraction = fractionDenominator(style) !== undefined
-  const step = Number(writeDecimal(precision / millimetresPer(unit), mostPlaces)) * millimetresPer(unit)
+  const step = toMillimetres(Number(writeDecimal(fromMillimetres(precision, unit), mostPlaces)), unit)
   const decimal = step > 0 && Math.abs(step - precision) <= coincident
   if (precision > 0 && (fraction || decimal)) return read(style)
   const wanted =

@@ -8,7 +8,7 @@ const longestText = 3000
 const wantedCount = '2 or 3 sizes with x between them, such as 6 x 1 1/2 x 3/4'
 
 /** One size of several, with the offsets of its own characters in the whole text. */
-export type Dimension = { readonly size: WrittenSize; readonly from: number; readonly to: number }
+export type PlacedSize = { readonly size: WrittenSize; readonly from: number; readonly to: number }
 
 /**
  * Reads two or three sizes with ` x ` or ` × ` between them: `6 7/8 x 1 5/16 x board`. A × inside brackets
@@ -16,13 +16,13 @@ export type Dimension = { readonly size: WrittenSize; readonly from: number; rea
  *
  * The offsets inside each `size` are those in its own characters; a fault's are those in `text`.
  */
-export function readDimensions(text: string): Read<readonly Dimension[]> {
+export function readDimensions(text: string): Read<readonly PlacedSize[]> {
   const whole = { from: 0, to: text.length }
   if (text.length > longestText) return refused(faultAt(text, whole, 'too-long', 'two or three sizes'))
   const found = pieces(text)
   if (found.length > 3) return refused(faultAt(text, whole, 'dimension-count', wantedCount))
 
-  const dimensions: Dimension[] = []
+  const dimensions: PlacedSize[] = []
   for (const { from, to } of found) {
     const size = readSize(text.slice(from, to))
     if (!size.ok) {

@@ -1,6 +1,6 @@
 import { isFunctionName } from './expression.ts'
 import { faultAt, type Read, read, refused } from './fault.ts'
-import { isSeparator } from './parse.ts'
+import { isSeparator } from './misplaced.ts'
 import { unitOfWord } from './unit.ts'
 
 /**

@@ -5,7 +5,7 @@ import { fractionPieces, nearestFraction } from './nearest-fraction.ts'
 import { line, type Pieces, plainText } from './pieces.ts'
 import { decimalPlaces, fractionDenominator, type LengthStyle } from './precision.ts'
 import type { Basis } from './scope.ts'
-import { millimetresPer, millimetresPerInch, type Unit } from './unit.ts'
+import { toMillimetres, type Unit } from './unit.ts'
 
 /** A rounded length that is off by more than this, in mm, is marked ≈ and has the decimal beside it. */
 const unmarkedError = 0.02
@@ -68,27 +68,27 @@ function rounded(mm: number, style: LengthStyle, unitMark: boolean, feet: boolea
     return { error: nearest - mm, pieces: [decimal(nearest, style.unit, decimalPlaces(style), unitMark)] }
   }
   const fraction = nearestFraction(mm, denominator)
-  const mark = unitMark ? '"' : ''
+  const { error } = fraction
   if (!feet || fraction.whole < 12)
-    return { error: fraction.error, pieces: [...fractionPieces(fraction), mark] }
+    return { error, pieces: [...fractionPieces(fraction), unitMark ? '"' : ''] }
   const inches = fraction.whole % 12
   const whole = `${fraction.negative ? '-' : ''}${writeDecimal((fraction.whole - inches) / 12, 0)}'`
   const none = inches === 0 && fraction.over === 0
   const rest = none ? [] : [' ', ...fractionPieces({ ...fraction, negative: false, whole: inches }), '"']
-  return { error: fraction.error, pieces: [whole, ...rest] }
+  return { error, pieces: [whole, ...rest] }
 }
 
 function decimal(mm: number, unit: Unit, places: number, unitMark: boolean): string {
   const mark = unit === 'inch' ? '"' : ' mm'
   // half a last place goes up, as in nearestFraction, however the binary number happens to lie
-  const rounded = nearestMultiple(mm, millimetresPer(unit) / 10 ** places, coincident) / 10 ** places
+  const rounded = nearestMultiple(mm, toMillimetres(10 ** -places, unit), coincident) / 10 ** places
   return `${writeDecimal(rounded, places)}${unitMark ? mark : ''}`
 }
 
 /** Beside inches millimetres to a hundredth, beside millimetres the nearest 64th. */
 function otherUnit(mm: number, style: LengthStyle): Pieces {
   if (style.unit === 'inch') return [decimal(mm, 'mm', placesBeside.mm, true)]
-  const sixtyFourths = { unit: 'inch', precision: millimetresPerInch / 64 } as const
+  const sixtyFourths = { unit: 'inch', precision: toMillimetres(1 / 64, 'inch') } as const
   const { error, pieces } = rounded(mm, sixtyFourths, true, false)
   return [Math.abs(error) > unmarkedError ? '≈ ' : '', ...pieces]
 }

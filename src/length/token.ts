@@ -1,4 +1,4 @@
-import { faultAt, type LengthFault } from './fault.ts'
+import { faultAt, type LengthFault, type Read, read, refused } from './fault.ts'
 import { numberAt } from './number-token.ts'
 import { unitOfWord, type WrittenUnit } from './unit.ts'
 
@@ -49,9 +49,7 @@ const unitMarks: Readonly<Record<string, WrittenUnit>> = {
 }
 
 /** The pieces of a text, the last of them `end`; or the first thing in it that can be no part of a size. */
-export function tokens(
-  text: string,
-): { readonly tokens: readonly Token[] } | { readonly fault: LengthFault } {
+export function tokens(text: string): Read<readonly Token[]> {
   const found: Token[] = []
   let at = 0
   while (at < text.length) {
@@ -60,12 +58,12 @@ export function tokens(
       continue
     }
     const token = tokenAt(text, at)
-    if ('code' in token) return { fault: token }
+    if ('code' in token) return refused(token)
     found.push(token)
     at = token.to
   }
   found.push({ kind: 'end', from: text.length, to: text.length })
-  return { tokens: found }
+  return read(found)
 }
 
 export function isSpace(text: string, at: number): boolean {

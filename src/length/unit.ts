@@ -1,16 +1,10 @@
 /** The unit of a bare number and of the sizes that are shown. */
 export type Unit = 'inch' | 'mm'
 
-/** 1 in = 25.4 mm exactly. Source: international yard and pound agreement, 1959. */
-export const millimetresPerInch = 25.4
-
-/** How many millimetres one of the unit is. */
-export function millimetresPer(unit: Unit): number {
-  return unit === 'inch' ? millimetresPerInch : 1
-}
+export type LengthUnit = 'mm' | 'cm' | 'inch' | 'foot'
 
 /** A unit as it may follow a number. */
-export type WrittenUnit = 'mm' | 'cm' | 'inch' | 'foot' | 'degree'
+export type WrittenUnit = LengthUnit | 'degree'
 
 const unitWords: Readonly<Record<string, WrittenUnit>> = {
   mm: 'mm',
@@ -35,10 +29,24 @@ export function unitOfWord(word: string): WrittenUnit | undefined {
   return Object.hasOwn(unitWords, small) ? unitWords[small] : undefined
 }
 
-/** How many millimetres one of a written unit of length is. */
-export const millimetresPerWritten: Readonly<Record<Exclude<WrittenUnit, 'degree'>, number>> = {
-  mm: 1,
-  cm: 10,
-  inch: millimetresPerInch,
-  foot: 12 * millimetresPerInch,
+/**
+ * The units of length: their size in tenths of a millimetre, all of them whole numbers. 1 in = 25.4 mm exactly.
+ * Source: international yard and pound agreement, 1959.
+ */
+const tenths: Readonly<Record<LengthUnit, number>> = { mm: 10, cm: 100, inch: 254, foot: 3048 }
+
+/** For what is measured in inches by its nature, such as paper. A size in a plan goes through `toMillimetres`. */
+export const millimetresPerInch = tenths.inch / 10
+
+/**
+ * So many of a unit in millimetres. A fraction of an inch to any power of two gives the double nearest to the
+ * true length, so that 3 in and 76.2 mm are the same number.
+ */
+export function toMillimetres(value: number, unit: LengthUnit): number {
+  return (value * tenths[unit]) / 10
+}
+
+/** A length in mm as so many of a unit. */
+export function fromMillimetres(mm: number, unit: LengthUnit): number {
+  return (mm * 10) / tenths[unit]
 }

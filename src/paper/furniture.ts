@@ -95,4 +95,4 @@ function side({ side: box }: Frame, { units }: PageFacts): readonly Mark[] {
 /** White before a bar begins, so that its end mark stands free. */
 const barInset = 1
 /** Room for the name of the unit, which stands behind the bar's end. */
-const barTail = 8
+const barTail = 10

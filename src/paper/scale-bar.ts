@@ -71,7 +71,7 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
       align: 'middle',
     }),
   )
-  const unitName = textMark(belongs, [scale.name], at(end + 2, base), lettering.small, { angle })
+  const unitName = textMark(belongs, [scale.name], at(end + unitNameAside, base), lettering.small, { angle })
   return [
     linesMark(belongs, 'wide', [[at(0, 0), at(end, 0)]]),
     linesMark(
@@ -86,6 +86,9 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
 
 /** A bar of exactly so many units must not lose the last one to rounding; a thousandth of a unit is nothing to see. */
 const wholeSlack = 1e-3
+
+/** From the bar's end to the name of its unit, clear of half the last number. */
+const unitNameAside = 3.5
 
 /** White between a tick and its number. */
 const numberGap = 0.5

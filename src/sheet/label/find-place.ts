@@ -6,7 +6,7 @@ import { grown, isClear, type Obstacles } from './clear-space.ts'
 export type Extent = { readonly width: number; readonly height: number }
 
 /** White that is kept around everything that is placed. */
-export const clearance = 0.6
+export const clearance = 0.9
 
 /** The box of a given extent about a middle. */
 export function boxAbout(middle: Point, { width, height }: Extent): Bounds {

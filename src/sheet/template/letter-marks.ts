@@ -8,7 +8,7 @@ import type { Placed } from '../../model/feature.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { Board } from '../label/board.ts'
-import { isCrossed } from '../label/clear-space.ts'
+import { isCrossed, type Obstacles } from '../label/clear-space.ts'
 import { boxAbout, type Extent } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 import { crossReach } from './hole-marks.ts'
@@ -43,15 +43,18 @@ function putLetter(letter: string, { shape, id }: Placed, board: Board, area: Bo
       ? [markAt(middle)]
       : [markAt(middle), linesMark({ layer: 'text', subject: id }, 'thin', [leader])]
   }
-  const leaderIsFree = (middle: Point): boolean => {
-    const leader = leaderTo(target, boxAbout(middle, extent))
-    return leader === undefined || !isCrossed(leader, board.obstacles)
-  }
+  const leaderIsFree =
+    (obstacles: Obstacles) =>
+    (middle: Point): boolean => {
+      const leader = leaderTo(target, boxAbout(middle, extent))
+      return leader === undefined || !isCrossed(leader, obstacles)
+    }
   const inside = target.kind === 'box' ? [middleOf(box)] : []
-  return (
-    board.place(chosen([...inside, ...around(box, extent)], leaderIsFree), extent, area, marksAt) !==
-    undefined
-  )
+  // a leader that crosses a line is better than a letter that is missing; one that crosses lettering is not
+  return [board.obstacles, { ...board.obstacles, lines: [] }].some(obstacles => {
+    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(obstacles))
+    return board.place(middles, extent, area, marksAt) !== undefined
+  })
 }
 
 function* chosen(middles: Iterable<Point>, suits: (middle: Point) => boolean): Generator<Point> {
