@@ -263,7 +263,7 @@ function meetLevel(
   const by = y[edges.to[e]!]!
   const startsBelow = ay < level
   const endsBelow = by < level
-  if (isStraight(pack, edges, e)) {
+  if (edges.straight[e] === 1) {
     if (startsBelow !== endsBelow) hit(ax + ((level - ay) / (by - ay)) * (bx - ax), startsBelow)
     return
   }
@@ -271,9 +271,8 @@ function meetLevel(
   const cx = pack.centreX[s]!
   const cy = pack.centreY[s]!
   const turn = pack.turn[s]!
-  const side = (px: number, py: number): number => turn * ((bx - ax) * (py - ay) - (by - ay) * (px - ax))
-  const reachesTop = side(cx, cy + r) < 0
-  const reachesBottom = side(cx, cy - r) < 0
+  const reachesTop = turn * (ax - cx) > 0 && turn * (bx - cx) < 0
+  const reachesBottom = turn * (ax - cx) < 0 && turn * (bx - cx) > 0
   const aboveTop = cy + r < level
   const aboveBottom = cy - r < level
   const half = Math.sqrt(Math.max(0, (r - (level - cy)) * (r + (level - cy))))
@@ -294,14 +293,10 @@ function meetLevel(
   else left(startsBelow)
 }
 
-function isStraight(pack: Pack, edges: Edges, e: number): boolean {
-  return pack.radius[edges.segment[e]!] === 0 || edges.straight[e] === 1
-}
-
 function edgeHeight(pack: Pack, edges: Edges, e: number): number {
   const { y } = pack
   const chord = Math.abs(y[edges.to[e]!]! - y[edges.from[e]!]!)
-  if (isStraight(pack, edges, e)) return chord
+  if (edges.straight[e] === 1) return chord
   const [low, high] = heightOf(pack, edges, e)
   return high - low
 }
@@ -315,15 +310,14 @@ function heightOf(pack: Pack, edges: Edges, e: number): [number, number] {
   const by = y[edges.to[e]!]!
   let low = Math.min(ay, by)
   let high = Math.max(ay, by)
-  if (!isStraight(pack, edges, e)) {
+  if (edges.straight[e] === 0) {
     const s = edges.segment[e]!
     const r = pack.radius[s]!
     const cx = pack.centreX[s]!
     const cy = pack.centreY[s]!
     const turn = pack.turn[s]!
-    const side = (py: number): number => turn * ((bx - ax) * (py - ay) - (by - ay) * (cx - ax))
-    if (side(cy + r) < 0) high = Math.max(high, cy + r)
-    if (side(cy - r) < 0) low = Math.min(low, cy - r)
+    if (turn * (ax - cx) > 0 && turn * (bx - cx) < 0) high = Math.max(high, cy + r)
+    if (turn * (ax - cx) < 0 && turn * (bx - cx) > 0) low = Math.min(low, cy - r)
   }
   return [low, high]
 }

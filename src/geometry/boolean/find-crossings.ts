@@ -84,12 +84,18 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     return Math.abs(dx * dx + dy * dy - r * r) <= coincident * (2 * r + coincident)
   }
 
-  /** Whether a point of the circle lies between the ends of arc s: on the arc's side of its chord. */
+  /** Whether a point is seen from the centre of arc s between its ends. An arc turns at most half. */
   const withinArc = (s: number, px: number, py: number): boolean => {
     const a = from[s]!
     const b = to[s]!
-    const side = (x[b]! - x[a]!) * (py - y[a]!) - (y[b]! - y[a]!) * (px - x[a]!)
-    return side * turn[s]! < 0
+    const cx = centreX[s]!
+    const cy = centreY[s]!
+    const vx = px - cx
+    const vy = py - cy
+    const t = turn[s]!
+    return (
+      t * ((x[a]! - cx) * vy - (y[a]! - cy) * vx) > 0 && t * (vx * (y[b]! - cy) - vy * (x[b]! - cx)) > 0
+    )
   }
 
   /** Vertex v against arc s, as `endOnLine`. */

@@ -51,7 +51,7 @@ function isFaces(found: Faces | Contradiction): found is Faces {
 }
 
 /** The edges of an arrangement as the segments of the next. */
-function repack(old: Pack, edges: Edges, graph: Graph): Pack {
+export function repack(old: Pack, edges: Edges, graph: Graph): Pack {
   const pack: Pack = {
     ...createPack(edges.count + 1),
     vertexCount: old.vertexCount,
@@ -75,10 +75,10 @@ function repack(old: Pack, edges: Edges, graph: Graph): Pack {
         pack,
         edges.from[e]!,
         edges.to[e]!,
-        straight ? 0 : old.centreX[s]!,
-        straight ? 0 : old.centreY[s]!,
+        old.centreX[s]!,
+        old.centreY[s]!,
         straight ? 0 : old.radius[s]!,
-        straight ? 0 : old.turn[s]!,
+        old.turn[s]!,
         graph.first[e]!,
         graph.second[e]!,
         old.source[s]!,
