@@ -1,7 +1,7 @@
 import { coincident } from '../../number/tolerance.ts'
-import type { Crossings } from './find-crossings.ts'
+import { type Crossings, rounding } from './find-crossings.ts'
 import { isFlat, type Pack } from './pack.ts'
-import { type Groups, groupOf, join } from './vertices.ts'
+import { groupOf, join } from './vertices.ts'
 
 /**
  * Segments cut at their vertices. Edge e runs from vertex `from` to vertex `to` along segment `segment`; the
@@ -37,8 +37,8 @@ export function splitSegments(pack: Pack, crossings: Crossings): Edges {
     const end = start[s + 1]!
     if (begin < end) {
       sortAlong(pack, s, vertex, along, begin, end)
-      joinNeighbours(pack, groups, s, vertex, begin, end)
-    } else joinIfOne(pack, groups, pack.from[s]!, pack.to[s]!)
+      joinNeighbours(pack, crossings, s, vertex, begin, end)
+    } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!)
   }
 
   const edges: Edges = {
@@ -159,7 +159,7 @@ function sortAlong(
 
 function joinNeighbours(
   pack: Pack,
-  groups: Groups,
+  crossings: Crossings,
   s: number,
   vertex: Int32Array,
   begin: number,
@@ -168,14 +168,16 @@ function joinNeighbours(
   let at = pack.from[s]!
   for (let k = begin; k < end; k++) {
     const v = vertex[k]!
-    if (v !== at) joinIfOne(pack, groups, at, v)
+    if (v !== at) joinIfOne(pack, crossings, at, v)
     at = v
   }
-  joinIfOne(pack, groups, at, pack.to[s]!)
+  joinIfOne(pack, crossings, at, pack.to[s]!)
 }
 
-function joinIfOne(pack: Pack, groups: Groups, v: number, w: number): void {
+function joinIfOne(pack: Pack, crossings: Crossings, v: number, w: number): void {
   const dx = pack.x[w]! - pack.x[v]!
   const dy = pack.y[w]! - pack.y[v]!
-  if (dx * dx + dy * dy <= coincident * coincident) join(groups, v, w)
+  const square = dx * dx + dy * dy
+  if (square > coincident * coincident || !join(crossings.groups, v, w)) return
+  if (square > rounding * rounding) crossings.moved = true
 }
