@@ -16,8 +16,13 @@ export type Crossings = {
   moved: boolean
 }
 
-/** Shapes that were meant to meet are this near, even ten metres from the origin; what is farther off has moved. */
-export const rounding = coincident / 1000
+/**
+ * What rounding alone puts between points of this size that were meant to be one, in mm. What is farther off was
+ * not meant to be, and where shallow curves are involved even very little of that has far-reaching effects.
+ */
+export function rounding(x: number, y: number): number {
+  return 4 * Number.EPSILON * (Math.abs(x) + Math.abs(y))
+}
 
 /**
  * Finds where segments meet.
@@ -53,7 +58,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
   let moved = false
   const one = (v: number, w: number): void => {
     if (!join(groups, v, w)) return
-    if (Math.abs(x[v]! - x[w]!) > rounding || Math.abs(y[v]! - y[w]!) > rounding) moved = true
+    if (Math.abs(x[v]! - x[w]!) + Math.abs(y[v]! - y[w]!) > rounding(x[v]!, y[v]!)) moved = true
   }
 
   const near = (v: number, px: number, py: number): boolean => {
@@ -84,7 +89,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
       if ((px - x[a]!) * ux + (py - y[a]!) * uy <= 0) return false
       if ((x[b]! - px) * ux + (y[b]! - py) * uy <= 0) return false
       const off = Math.abs((px - x[a]!) * uy - (py - y[a]!) * ux)
-      if (off > rounding * (Math.abs(ux) + Math.abs(uy))) moved = true
+      if (off > rounding(px, py) * (Math.abs(ux) + Math.abs(uy))) moved = true
       cut(s, v)
     }
     return true
@@ -117,7 +122,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     if (near(from[s]!, px, py)) one(from[s]!, v)
     else if (near(to[s]!, px, py)) one(to[s]!, v)
     else if (withinArc(s, px, py)) {
-      if (!onCircle(v, s, rounding)) moved = true
+      if (!onCircle(v, s, rounding(px, py) + rounding(radius[s]!, 0))) moved = true
       cut(s, v)
     } else return false
     return true

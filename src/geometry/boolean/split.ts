@@ -179,5 +179,5 @@ function joinIfOne(pack: Pack, crossings: Crossings, v: number, w: number): void
   const dy = pack.y[w]! - pack.y[v]!
   const square = dx * dx + dy * dy
   if (square > coincident * coincident || !join(crossings.groups, v, w)) return
-  if (square > rounding * rounding) crossings.moved = true
+  if (square > rounding(pack.x[v]!, pack.y[v]!) ** 2) crossings.moved = true
 }
