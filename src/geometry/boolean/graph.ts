@@ -19,9 +19,9 @@ export type Graph = {
 
 /**
  * Sorts the edges round every vertex and links them. Where only two edges meet there is nothing to sort. Round
- * the others the order is by direction; edges that leave in nearly the same direction are compared where the
- * shorter of them ends, with an exact sign if both are straight: there they are farthest apart, and since edges
- * do not cross, whoever is on the left there is on the left at the vertex.
+ * the others the order is by direction; edges that leave in nearly the same direction are compared where they
+ * are farther apart, at the end of the shorter one or halfway there, with an exact sign if both are straight:
+ * since edges do not cross, whoever is on the left there is on the left at the vertex.
  */
 export function buildGraph(pack: Pack, edges: Edges): Graph {
   const m = edges.count
@@ -226,8 +226,11 @@ function sortRound(pack: Pack, edges: Edges, spoke: Int32Array, begin: number, e
       const side = exactTurn(pack, edges, hs[q]!, hs[p]!)
       if (side !== 0) return side
     }
-    const there = apart + bend(half[p]!, length[p]!, reach) - bend(half[q]!, length[q]!, reach)
-    return there || hs[p]! - hs[q]!
+    const asideAt = (distance: number): number =>
+      distance * (apart + bend(half[p]!, length[p]!, distance) - bend(half[q]!, length[q]!, distance))
+    const there = asideAt(reach)
+    const halfway = asideAt(reach / 2)
+    return (Math.abs(halfway) > Math.abs(there) ? halfway : there) || hs[p]! - hs[q]!
   }
   insertionSort(turned, comesAfter)
   for (let k = 0; k < count; k++) spoke[begin + k] = hs[turned[k]!]!
