@@ -4,6 +4,7 @@ import type { Segment } from '../shape/segment.ts'
 import { buildBoxTree } from './box-tree.ts'
 import { findCrossings } from './find-crossings.ts'
 import { nestContours } from './nest-contours.ts'
+import { overlayCurve } from './overlay-curve.ts'
 import type { PackedCurve } from './packed-curve.ts'
 import { ringContour } from './ring-contour.ts'
 import { trimByWinding } from './trim.ts'
@@ -11,7 +12,9 @@ import { trimByWinding } from './trim.ts'
 /**
  * The regions of positive winding number of a raw offset curve.
  *
- * Most curves cross themselves plainly or not at all and are trimmed by walking along them.
+ * Most curves cross themselves plainly or not at all and are trimmed by walking along them, which takes little
+ * more time than looking for the crossings. Where edges touch, overlap or meet in one point, the sign of a
+ * calculated number could be wrong; such a curve goes through the full arrangement.
  */
 export function trimRawCurve(
   curve: PackedCurve,
@@ -24,6 +27,6 @@ export function trimRawCurve(
   if (!extent.every(Number.isFinite)) return failure({ ...asked, reason: 'not-finite', facts: {} })
   const crossings = findCrossings(curve, tree)
   const rings = crossings === undefined ? undefined : trimByWinding(curve, tree, crossings)
-  if (rings === undefined) return failure({ ...asked, reason: 'unresolved', facts: {} })
+  if (rings === undefined) return overlayCurve(curve, edges, joinTag, asked)
   return success(nestContours(rings.map(ring => ringContour(curve, ring, edges, joinTag))))
 }
