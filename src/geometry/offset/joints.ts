@@ -1,5 +1,14 @@
 import { coincident } from '../../number/tolerance.ts'
-import { directionFrom, directionTo, edgeSize, type OffsetPieces, turning, width } from './offset-pieces.ts'
+import {
+  directionFrom,
+  directionTo,
+  edgeFrom,
+  edgeSize,
+  edgeTo,
+  type OffsetPieces,
+  turning,
+  width,
+} from './offset-pieces.ts'
 
 /** The edges run on in one direction: the pieces meet. */
 export const jointSmooth = 0
@@ -13,9 +22,11 @@ export const jointEnd = 3
 /**
  * What lies between piece `i` and the piece `j` that follows it.
  *
- * At a turn of 180° the turn's sign says nothing; there the edge that bends more toward the other one decides
- * whether the thin wedge lies on the side of the offset. Where even that is equal the corner counts as open:
- * an additional round join only adds points nearer than the distance, a missing one would be wrong.
+ * Where the path turns nearly straight back, the sign of the turn at the very corner says little: the ends of
+ * its edges may be out by `coincident`, and two arcs may even touch there. What counts is on which side of the
+ * first edge the second one is a little way on, at a quarter of the shorter chord. Where even that is nothing
+ * the corner counts as open: a join too many only adds points nearer than the distance, one too few would be
+ * wrong.
  */
 export function jointBetween(pieces: OffsetPieces, i: number, j: number, delta: number): number {
   const data = pieces.data
@@ -32,12 +43,16 @@ export function jointBetween(pieces: OffsetPieces, i: number, j: number, delta: 
     if (Math.abs(cross * delta) <= coincident) return jointSmooth
     return side > 0 ? jointOpen : jointClosed
   }
-  // the angle by which the direction of a short edge may be out when its ends are known within `coincident`
-  const doubt = coincident / Math.min(data[p + edgeSize]!, data[q + edgeSize]!)
-  if (Math.abs(cross) > doubt) return side > 0 ? jointOpen : jointClosed
+  const away = Math.min(chordOf(data, p), chordOf(data, q)) / 4
   // how much each edge, followed away from the corner, bends to the left
-  const arriving = data[p + turning]! === 0 ? 0 : -data[p + turning]! / data[p + edgeSize]!
-  const leaving = data[q + turning]! === 0 ? 0 : data[q + turning]! / data[q + edgeSize]!
-  const wedgeOnLeft = arriving - leaving
-  return (delta > 0 ? wedgeOnLeft : -wedgeOnLeft) >= 0 ? jointOpen : jointClosed
+  const arriving = -data[p + turning]! / data[p + edgeSize]!
+  const leaving = data[q + turning]! / data[q + edgeSize]!
+  const apart = cross * away + ((arriving - leaving) * away * away) / 2
+  return (delta > 0 ? apart : -apart) >= 0 ? jointOpen : jointClosed
+}
+
+function chordOf(data: Float64Array, p: number): number {
+  const dx = data[p + edgeTo]! - data[p + edgeFrom]!
+  const dy = data[p + edgeTo + 1]! - data[p + edgeFrom + 1]!
+  return Math.hypot(dx, dy)
 }

@@ -2,8 +2,8 @@ import { overlay } from '../boolean/overlay.ts'
 import { arcTo, closePath, createPack, lineTo, moveTo } from '../boolean/pack.ts'
 import type { Region } from '../shape/contour.ts'
 import type { Outcome } from '../shape/outcome.ts'
-import type { Segment } from '../shape/segment.ts'
 import { type PackedCurve, roleEdge, stride } from './packed-curve.ts'
+import type { Origin } from './ring-contour.ts'
 
 /**
  * The regions of positive winding number of a curve that touches or overlaps itself: its full arrangement,
@@ -13,8 +13,7 @@ import { type PackedCurve, roleEdge, stride } from './packed-curve.ts'
  */
 export function overlayCurve(
   curve: PackedCurve,
-  edges: readonly Segment[],
-  joinTag: string | undefined,
+  { edges, joinTag }: Origin,
   asked: { readonly operation: string; readonly input: unknown },
 ): Outcome<readonly Region[]> {
   const { data, role, source, chains } = curve

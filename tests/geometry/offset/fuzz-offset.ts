@@ -16,6 +16,9 @@ import { type Asked, belongs, contoursOf, distanceTo, isInside, middleOf, promis
 /** What is wrong with the offset of a case; `undefined` when it keeps every law. */
 export type Trouble = { readonly law: string; readonly at?: Point; readonly by?: number | string }
 
+/** Much less, and the band of a path is thinner than the promise is wide. */
+const leastSize = 0.01
+
 /** The case that belongs to a seed: what is offset, by how much and how; undefined where no valid shape comes out. */
 export function offsetCase(seed: number): Asked | undefined {
   const random = randomFrom(seed)
@@ -38,7 +41,7 @@ export function offsetCase(seed: number): Asked | undefined {
     joinTag: 'join',
   }
   const size = pick(random, [random() * 3, random() * 0.3, whole(random, 1, 8) / 2, 0.25, 6 * random()])
-  const delta = (size === 0 ? 1 : size) * pick(random, [1, -1])
+  const delta = Math.max(size, leastSize) * pick(random, [1, -1])
   const region = regionOf(family, random)
   if (region !== undefined) {
     if (crossesItself(contoursOf([region]))) return undefined
