@@ -1,14 +1,5 @@
 import { coincident } from '../../number/tolerance.ts'
-import {
-  directionFrom,
-  directionTo,
-  edgeFrom,
-  edgeSize,
-  edgeTo,
-  type OffsetPieces,
-  turning,
-  width,
-} from './offset-pieces.ts'
+import { directionFrom, directionTo, edgeSize, type OffsetPieces, turning, width } from './offset-pieces.ts'
 
 /** The edges run on in one direction: the pieces meet. */
 export const jointSmooth = 0
@@ -22,11 +13,10 @@ export const jointEnd = 3
 /**
  * What lies between piece `i` and the piece `j` that follows it.
  *
- * Where the path turns nearly straight back, the sign of the turn at the very corner says little: the ends of
- * its edges may be out by `coincident`, and two arcs may even touch there. What counts is on which side of the
- * first edge the second one is a little way on, at a quarter of the shorter chord. Where even that is nothing
- * the corner counts as open: a join too many only adds points nearer than the distance, one too few would be
- * wrong.
+ * Where the path turns nearly straight back, the sign of the turn alone says little: two arcs may touch there,
+ * and part by less than `coincident` before they cross again. Then the edge that bends toward the other one
+ * tells on which side the thin wedge between them lies. Where even that is nothing the corner counts as open: a
+ * join too many only adds points nearer than the distance, one too few would be wrong.
  */
 export function jointBetween(pieces: OffsetPieces, i: number, j: number, delta: number): number {
   const data = pieces.data
@@ -39,20 +29,13 @@ export function jointBetween(pieces: OffsetPieces, i: number, j: number, delta: 
   const cross = ax * by - ay * bx
   const dot = ax * bx + ay * by
   const side = delta > 0 ? cross : -cross
-  if (dot > 0) {
-    if (Math.abs(cross * delta) <= coincident) return jointSmooth
-    return side > 0 ? jointOpen : jointClosed
-  }
-  const away = Math.min(chordOf(data, p), chordOf(data, q)) / 4
+  if (dot > 0 && Math.abs(cross * delta) <= coincident) return jointSmooth
+  if (dot > 0) return side > 0 ? jointOpen : jointClosed
   // how much each edge, followed away from the corner, bends to the left
   const arriving = -data[p + turning]! / data[p + edgeSize]!
   const leaving = data[q + turning]! / data[q + edgeSize]!
-  const apart = cross * away + ((arriving - leaving) * away * away) / 2
-  return (delta > 0 ? apart : -apart) >= 0 ? jointOpen : jointClosed
-}
-
-function chordOf(data: Float64Array, p: number): number {
-  const dx = data[p + edgeTo]! - data[p + edgeFrom]!
-  const dy = data[p + edgeTo + 1]! - data[p + edgeFrom + 1]!
-  return Math.hypot(dx, dy)
+  const bend = delta > 0 ? arriving - leaving : leaving - arriving
+  // side·s + bend·s²/2 apart after a way s: at most side²/(2·bend) until they cross again
+  const touching = side === 0 || (side * bend < 0 && side * side <= 2 * coincident * Math.abs(bend))
+  return (touching ? bend : side) >= 0 ? jointOpen : jointClosed
 }

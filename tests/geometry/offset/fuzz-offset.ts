@@ -2,8 +2,18 @@ import { signedArea } from '../../../src/geometry/measure/area.ts'
 import { boundsOfRegions, contourBounds } from '../../../src/geometry/measure/bounds.ts'
 import { offsetPath, offsetRegions } from '../../../src/geometry/offset/offset.ts'
 import type { Contour, Region } from '../../../src/geometry/shape/contour.ts'
+import {
+  compose,
+  identity,
+  type Matrix,
+  mirrorAcross,
+  scale,
+  shift,
+  turn,
+} from '../../../src/geometry/shape/matrix.ts'
 import type { Outcome } from '../../../src/geometry/shape/outcome.ts'
 import type { Point } from '../../../src/geometry/shape/point.ts'
+import { transformContour, transformRegion } from '../../../src/geometry/shape/transform.ts'
 import { coincident } from '../../../src/number/tolerance.ts'
 import { comb } from '../generate/comb.ts'
 import { gear } from '../generate/gear.ts'
@@ -11,7 +21,17 @@ import { pick, randomFrom, whole } from '../generate/random.ts'
 import { cellRegion, plate, roundaboutOutline, twoArcs } from '../generate/random-outline.ts'
 import { gridPath, spiralPath, wanderingPath } from '../generate/random-path.ts'
 import { crossesItself } from './crosses-itself.ts'
-import { type Asked, belongs, contoursOf, distanceTo, isInside, middleOf, promised } from './offset-laws.ts'
+import {
+  type Asked,
+  belongs,
+  contoursOf,
+  distanceTo,
+  isInside,
+  middleOf,
+  promised,
+  roundAllOver,
+  sourceOf,
+} from './offset-laws.ts'
 
 /** What is wrong with the offset of a case; `undefined` when it keeps every law. */
 export type Trouble = { readonly law: string; readonly at?: Point; readonly by?: number | string }
@@ -42,19 +62,41 @@ export function offsetCase(seed: number): Asked | undefined {
   }
   const size = pick(random, [random() * 3, random() * 0.3, whole(random, 1, 8) / 2, 0.25, 6 * random()])
   const delta = Math.max(size, leastSize) * pick(random, [1, -1])
+  const move = placement(random)
   const region = regionOf(family, random)
-  if (region !== undefined) {
-    if (crossesItself(contoursOf([region]))) return undefined
-    return { kind: 'regions', regions: [region], delta, options }
+  if (region === undefined) {
+    const path = transformContour(pathOf(family, random), move)
+    return { kind: 'path', path, delta: Math.abs(delta) / 2, options }
   }
-  const path = pathOf(family, random)
-  return { kind: 'path', path, delta: Math.abs(delta) / 2, options }
+  const regions = companions(random, region, delta).map(r => transformRegion(r, move))
+  return crossesItself(contoursOf(regions)) ? undefined : { kind: 'regions', regions, delta, options }
+}
+
+/**
+ * Half of the cases stay where they are, on whole numbers, so that edges coincide exactly; the others are
+ * turned and pushed up to 10 m away, so that they coincide but for rounding.
+ */
+function placement(random: () => number): Matrix {
+  const turned = pick(random, [identity, identity, turn(2 * Math.PI * random()), mirrorAcross(random())])
+  const away = pick(random, [0, 0, 1, 10_000])
+  return compose(turned, shift(away * random(), away * random()))
+}
+
+/** A region alone, or with a copy of itself beside it, at a gap that the offset just fills or nearly does. */
+function companions(random: () => number, region: Region, delta: number): Region[] {
+  if (random() < 0.8) return [region]
+  const { left, right } = boundsOfRegions([region])
+  const miss = pick(random, [0, 0.1, 1e-3, 1e-5, 1e-7, 1e-9, 1e-12]) * pick(random, [1, -1])
+  const step = right - left + Math.max(2 * Math.abs(delta) + miss, 0.01)
+  return [region, transformRegion(region, shift(step, 0))]
 }
 
 function regionOf(family: string, random: () => number): Region | undefined {
   if (family === 'star') {
     const outer = roundaboutOutline(random, whole(random, 3, 14), pick(random, [0, 0.4, 1.2]))
-    return { outer, holes: [] }
+    if (random() < 0.7) return { outer, holes: [] }
+    const hole = roundaboutOutline(random, whole(random, 3, 8), pick(random, [0, 0.4]))
+    return { outer: transformContour(outer, scale(2)), holes: [transformContour(hole, scale(0.3))] }
   }
   if (family === 'cells') return cellRegion(random, whole(random, 1, 16), pick(random, [1, 2, 3]))
   if (family === 'plate') return plate(random)
@@ -108,11 +150,9 @@ function formTrouble(regions: readonly Region[]): Trouble | undefined {
 
 /** With round joins and ends every point of the boundary has the distance. */
 function distanceTrouble(asked: Asked, regions: readonly Region[]): Trouble | undefined {
-  const { options, delta } = asked
-  if (options.join !== 'round' || (asked.kind === 'path' && options.end !== 'round' && !asked.path.closed)) {
-    return undefined
-  }
-  const source = asked.kind === 'path' ? [asked.path] : contoursOf(asked.regions)
+  if (!roundAllOver(asked)) return undefined
+  const { delta } = asked
+  const source = sourceOf(asked)
   for (const contour of contoursOf(regions)) {
     for (const s of contour.segments) {
       for (const p of [s.from, middleOf(s)]) {
@@ -132,7 +172,7 @@ function memberTrouble(asked: Asked, regions: readonly Region[], seed: number): 
   const around = asked.kind === 'path' ? contourBounds(asked.path) : boundsOfRegions(asked.regions)
   const margin = Math.abs(asked.delta) + 1
   const boundary = contoursOf(regions).flatMap(c => c.segments)
-  const joints = (asked.kind === 'path' ? [asked.path] : contoursOf(asked.regions)).flatMap(c => c.segments)
+  const joints = sourceOf(asked).flatMap(c => c.segments)
   for (let i = 0; i < samples; i++) {
     let p: Point
     if (i % 3 === 0 && boundary.length > 0) {

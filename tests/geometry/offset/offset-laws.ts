@@ -33,6 +33,16 @@ export function isInside(regions: readonly Region[], p: Point): boolean {
   return regions.some(r => pointInRegion(r, p) !== 'outside')
 }
 
+export function sourceOf(asked: Asked): readonly Contour[] {
+  return asked.kind === 'path' ? [asked.path] : contoursOf(asked.regions)
+}
+
+/** Whether distance alone says what belongs to the offset. */
+export function roundAllOver(asked: Asked): boolean {
+  const { join = 'round', end = 'round' } = asked.options
+  return join === 'round' && (asked.kind === 'regions' || asked.path.closed || end === 'round')
+}
+
 /** The middle of an edge, on the edge. */
 export function middleOf(s: Segment): Point {
   if (s.kind === 'line') return { x: (s.from.x + s.to.x) / 2, y: (s.from.y + s.to.y) / 2 }
@@ -52,6 +62,11 @@ export function middleOf(s: Segment): Point {
 export function belongs(asked: Asked, p: Point): boolean {
   const { delta, options } = asked
   const reach = Math.abs(delta)
+  if (roundAllOver(asked)) {
+    const near = distanceTo(sourceOf(asked), p) <= reach
+    if (asked.kind === 'path') return near
+    return delta > 0 ? near || isInside(asked.regions, p) : !near && isInside(asked.regions, p)
+  }
   if (asked.kind === 'path') {
     const sides = [asked.path, reverseContour(asked.path)]
     return sides.some(side => beside(side, reach, options, p))
