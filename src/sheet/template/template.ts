@@ -9,7 +9,7 @@ import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
 import { onPart } from './on-part.ts'
-import { handsOf, pieceName, piecesInWords, type Served } from './pieces-served.ts'
+import { handsOf, piecesInWords, type Served } from './pieces-served.ts'
 
 /** A true-size template of each hand of every part, to be glued on the face side. */
 export const templateSheets: SheetMaker = context =>
