@@ -223,6 +223,10 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { codes: 'U+6728' },
     says: 'the font has no picture of U+6728; the codes are printed in place of the letters',
   },
+  'unknown-paper': {
+    facts: { found: 'A44', nearest: 'a4', wanted: 'letter, a4, or a size' },
+    says: '"A44" is no paper; wanted: letter, a4, or a size; did you mean "a4"?',
+  },
   'unknown-part': {
     facts: { found: 'bem', nearest: 'beam', allowed: 'beam' },
     says: 'there is no part "bem"; did you mean "beam"? (parts: beam)',
