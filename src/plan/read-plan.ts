@@ -41,15 +41,16 @@ function readText(text: string, file: string): Reading {
   const { document, findings: syntax } = parseYaml(text, file)
   if (syntax.length > 0 || !document) return { findings: syntax }
   const { root, findings: inTree } = buildTree(document, text, file)
-  if (!root) return { findings: [...inTree, fault('empty-plan', { file, from: 0, to: 0 }, {})] }
+  if (!root)
+    return { findings: inTree.length > 0 ? inTree : [fault('empty-plan', { file, from: 0, to: 0 }, {})] }
   if (!isMapping(root))
-    return { findings: [...inTree, wrongKind(root, 'a plan, which begins with paperjig: 1')] }
+    return { findings: [...inTree, wrongKind(root, 'the keys of a plan, such as paperjig: 1')] }
   const version = readerFor(root)
   if (!('reader' in version)) return { findings: version.finding ? [...inTree, version.finding] : inTree }
   const result = version.reader.safeParse(root)
   const faults = [...inTree, ...(result.success ? [] : findingsOf(result.error))]
   return {
     plan: result.success ? { file, ...result.data } : undefined,
-    findings: faults.map(whereabouts(root)),
+    findings: faults.length === 0 ? faults : faults.map(whereabouts(root)),
   }
 }

@@ -1,6 +1,7 @@
 import type { Finding, Place } from '../finding/finding.ts'
-import { cutKinds } from './cut/cut-kinds.ts'
-import { isLeaf, isList, isMapping, type Mapping, placeOf, sourceOf, type TreeNode } from './yaml/tree.ts'
+import { excerpt } from '../finding/visible.ts'
+import { cutName } from './cut/cut-name.ts'
+import { isList, isMapping, type Mapping, placeOf, sourceOf } from './yaml/tree.ts'
 
 type Range = { readonly from: number; readonly to: number; readonly part: string; readonly feature?: string }
 
@@ -28,21 +29,13 @@ function rangesOf(plan: Mapping): readonly Range[] {
   const ranges: Range[] = []
   for (const [part, key] of placeOf(parts).keys) {
     const node = parts[part]!
-    ranges.push({ from: key.from, to: Math.max(key.to, sourceOf(node).to), part })
+    ranges.push({ from: key.from, to: Math.max(key.to, sourceOf(node).to), part: excerpt(part) })
     const cuts = isMapping(node) ? node.cuts : undefined
     if (!cuts || !isList(cuts)) continue
     for (const cut of cuts) {
-      const feature = nameOf(cut)
-      if (feature !== undefined) ranges.push({ ...sourceOf(cut), part, feature })
+      const name = cutName(cut)
+      if (name) ranges.push({ ...sourceOf(cut), part: excerpt(part), feature: excerpt(name.text) })
     }
   }
   return ranges
-}
-
-function nameOf(cut: TreeNode): string | undefined {
-  if (!isMapping(cut)) return undefined
-  const name = Object.keys(cutKinds)
-    .map(kind => cut[kind])
-    .find(node => node !== undefined)
-  return name && isLeaf(name) && !name.empty ? name.text : undefined
 }

@@ -61,7 +61,7 @@ export function loadFont(files: readonly Uint8Array[]): Font {
     const vulgar = vulgarFraction(codePoint)
     if (vulgar !== undefined) {
       const [over, under] = [spell(vulgar.over).glyphs, spell(vulgar.under).glyphs]
-      return stackFraction(over, under, main.capHeight, String.fromCodePoint(codePoint))
+      return stackFraction(over, under, main, String.fromCodePoint(codePoint))
     }
     for (let i = 0; i < files.length; i++) {
       const found = open(i).glyph(codePoint)
@@ -99,7 +99,7 @@ export function loadFont(files: readonly Uint8Array[]): Font {
     const above = spell(over)
     const below = spell(under)
     const made: Spelled = {
-      glyphs: [stackFraction(above.glyphs, below.glyphs, main.capHeight)],
+      glyphs: [stackFraction(above.glyphs, below.glyphs, main)],
       missing: [...above.missing, ...below.missing],
     }
     fractions.set(key, made)

@@ -5,7 +5,12 @@ import type { Quantity } from '../quantity.ts'
 import { quoted, visible } from '../visible.ts'
 
 /** What a sentence needs to show quantities. */
-export type Wording = { readonly show: (quantity: Quantity) => string }
+export type Wording = {
+  /** A quantity with its unit. */
+  readonly show: (quantity: Quantity) => string
+  /** How many, where a word behind it says of what. */
+  readonly amount: (quantity: Quantity | undefined) => string
+}
 
 /** A sentence for each rule of a group. */
 export type Sentences<R extends RuleId> = {
@@ -17,9 +22,9 @@ export function wordingIn(style: LengthStyle): Wording {
     show: ({ value, unit }) => {
       if (unit === 'mm') return bothUnitsText(value, style)
       if (unit === 'degree') return `${value}°`
-      if (unit === 'byte') return `${grouped(value)} bytes`
-      return grouped(value)
+      return unit === 'byte' ? `${grouped(value)} bytes` : grouped(value)
     },
+    amount: quantity => (quantity ? grouped(quantity.value) : 'too many'),
   }
 }
 

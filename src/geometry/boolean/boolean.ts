@@ -1,6 +1,6 @@
-import type { Contour, Region } from '../shape/contour.ts'
+import { signedArea } from '../measure/area.ts'
+import type { Region } from '../shape/contour.ts'
 import type { Outcome } from '../shape/outcome.ts'
-import { sweep } from '../shape/segment.ts'
 import { openContour, overlay } from './overlay.ts'
 import { addContour, createPack } from './pack.ts'
 
@@ -49,26 +49,10 @@ function combine(
         const contour = contours[k]!
         // roles are owned: an outer contour fills and a hole empties, whichever way they run
         const fills = k === 0 ? 1 : -1
-        const at = addContour(pack, contour, operand, runsLeft(contour) ? fills : -fills)
+        const at = addContour(pack, contour, operand, signedArea(contour) >= 0 ? fills : -fills)
         if (at !== -1) return openContour(operation, k, at, { first, second })
       }
     }
   }
   return overlay(pack, inside, operation, { first, second })
-}
-
-/** Whether a closed contour runs counter-clockwise, by the sign of the area that it encloses. */
-export function runsLeft(contour: Contour): boolean {
-  const corner = contour.segments[0]?.from
-  if (corner === undefined) return true
-  let twice = 0
-  for (const s of contour.segments) {
-    const { from, to } = s
-    twice += (from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)
-    if (s.kind === 'arc') {
-      const turned = sweep(s)
-      twice += (turned - Math.sin(turned)) * s.radius * s.radius
-    }
-  }
-  return twice >= 0
 }

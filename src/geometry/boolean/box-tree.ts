@@ -156,15 +156,16 @@ function segmentBox(pack: Pack, s: number, boxes: Float64Array, at: number): voi
   if (r > 0) {
     const cx = pack.centreX[s]!
     const cy = pack.centreY[s]!
+    // the arc reaches an outermost point of its circle when its ends lie on the two sides of that point
     const t = pack.turn[s]!
-    // an outermost point of the circle belongs to the arc when it lies on the arc's side of the chord
-    const ux = t * (bx - ax)
-    const uy = t * (by - ay)
-    const base = ux * (cy - ay) - uy * (cx - ax)
-    if (base - uy * r <= 0) right = Math.max(right, cx + r)
-    if (base + uy * r <= 0) left = Math.min(left, cx - r)
-    if (base + ux * r <= 0) top = Math.max(top, cy + r)
-    if (base - ux * r <= 0) bottom = Math.min(bottom, cy - r)
+    const ux = t * (ax - cx)
+    const uy = t * (ay - cy)
+    const vx = t * (bx - cx)
+    const vy = t * (by - cy)
+    if (uy < 0 && vy > 0) right = Math.max(right, cx + r)
+    if (uy > 0 && vy < 0) left = Math.min(left, cx - r)
+    if (ux > 0 && vx < 0) top = Math.max(top, cy + r)
+    if (ux < 0 && vx > 0) bottom = Math.min(bottom, cy - r)
   }
   boxes[at] = left - margin
   boxes[at + 1] = bottom - margin

@@ -1,7 +1,7 @@
 import { coincident } from '../../number/tolerance.ts'
 import { type BoxTree, visitLevel } from './box-tree.ts'
 import type { Graph } from './graph.ts'
-import { grown, type Pack } from './pack.ts'
+import type { Pack } from './pack.ts'
 import type { Edges } from './split.ts'
 
 /**
@@ -82,6 +82,7 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
     tallest.push(tall)
   }
 
+  const differ = (r: number, q: number) => first[r] !== first[q] || second[r] !== second[q]
   // equations between rings of different parts
   const sameFace: [number, number][] = []
   const outside: number[] = []
@@ -91,24 +92,64 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
     while (k < hits.count && part[ring[2 * hits.edge[k]!]!] !== p) k++
     const west = (at: number) => ring[2 * hits.edge[at]! + (hits.up[at] === 1 ? 0 : 1)]!
     const east = (at: number) => ring[2 * hits.edge[at]! + (hits.up[at] === 1 ? 1 : 0)]!
-    let own = -1
-    for (let at = hits.count - 1; at > k; at--) {
-      const to = west(at)
-      const from = east(at - 1)
-      if (part[to] !== part[from]) continue
-      if (first[to] !== first[from] || second[to] !== second[from]) own = at
-    }
-    if (k === hits.count || own !== -1) {
+    if (
+      k === hits.count ||
+      !agrees(hits, at => part[west(at)] === part[east(at - 1)] && differ(west(at), east(at - 1)))
+    ) {
       return { reason: 'the windings along a level line do not agree', ...whereIs(tallest[p]!) }
     }
-    if (k === 0) outside.push(west(0))
-    else sameFace.push([east(k - 1), west(k)])
+    const partOf = (at: number) => part[ring[2 * hits.edge[at]!]!]!
+    const here = bundle(hits, k, 1, partOf)
+    const leftmost = endOfBundle(here, west, east) ?? west(k)
+    if (k === 0) outside.push(leftmost)
+    else {
+      const before = bundle(hits, k - 1, -1, partOf)
+      sameFace.push([endOfBundle(before, east, west) ?? east(k - 1), leftmost])
+    }
   }
   if (!settleParts(part, tallest.length, first, second, sameFace, outside)) {
     const at = tallest[0] ?? 0
     return { reason: 'the windings of the parts do not agree', ...whereIs(at) }
   }
   return { ring, ringCount, first, second, sameFace }
+}
+
+/** Whether no pair of hits whose order is beyond doubt is in conflict. */
+function agrees(hits: Hits, conflict: (at: number) => boolean): boolean {
+  const clear = (at: number) => at < 1 || at >= hits.count || clearance(hits, at) > doubt
+  for (let at = 1; at < hits.count; at++) {
+    if (clear(at - 1) && clear(at) && clear(at + 1) && conflict(at)) return false
+  }
+  return true
+}
+
+/** The hits of one part, from hit k on to the right (1) or left (−1), whose order is in doubt. */
+function bundle(hits: Hits, k: number, step: 1 | -1, partOf: (at: number) => number): number[] {
+  const members = [k]
+  for (let at = k + step; at >= 0 && at < hits.count; at += step) {
+    if (clearance(hits, step === 1 ? at : at + 1) > doubt) break
+    if (partOf(at) === partOf(k)) members.push(at)
+  }
+  return members
+}
+
+/**
+ * The face at the end of a bundle without regard to the order of its edges: each face within the bundle lies
+ * before one edge and behind another, only that at the end has an edge on one side more often.
+ */
+function endOfBundle(
+  members: readonly number[],
+  toward: (at: number) => number,
+  away: (at: number) => number,
+): number | undefined {
+  if (members.length === 1) return toward(members[0]!)
+  const balance = new Map<number, number>()
+  for (const at of members) {
+    balance.set(toward(at), (balance.get(toward(at)) ?? 0) + 1)
+    balance.set(away(at), (balance.get(away(at)) ?? 0) - 1)
+  }
+  for (const [r, count] of balance) if (count > 0) return r
+  return undefined
 }
 
 function traceRings({ next }: Graph): { ring: Int32Array; ringStart: number[] } {
@@ -172,8 +213,22 @@ function settleParts(
   return true
 }
 
-/** Edges met by a level line, from left to right; `up` 1 where the edge rises there. */
-type Hits = { count: number; x: Float64Array; edge: Int32Array; up: Uint8Array }
+/**
+ * Edges met by a level line, from left to right; `up` 1 where the edge rises there, `steep` the sine of the
+ * angle between the two.
+ */
+type Hits = { count: number; x: Float64Array; steep: Float64Array; edge: Int32Array; up: Uint8Array }
+
+/**
+ * Edges nearer than this where a level line meets them may come in either order: each was snapped by up to
+ * `coincident`, at either end.
+ */
+const doubt = 4 * coincident
+
+/** How far hit k is from the hit before it, across the flatter of the two edges. */
+function clearance(hits: Hits, k: number): number {
+  return (hits.x[k]! - hits.x[k - 1]!) * Math.min(hits.steep[k]!, hits.steep[k - 1]!)
+}
 
 /** Fractions of an edge's height at which its level line is tried until its hits are clearly apart. */
 const fractions = [0.5, 0.38, 0.63, 0.27, 0.74, 0.44, 0.57, 0.31, 0.69, 0.17, 0.83]
@@ -186,62 +241,35 @@ function castThrough(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, e: n
   for (const fraction of fractions) {
     const hits = levelHits(pack, edges, graph, tree, low + fraction * (high - low))
     let gap = Infinity
-    for (let k = 1; k < hits.count; k++) gap = Math.min(gap, hits.x[k]! - hits.x[k - 1]!)
+    for (let k = 1; k < hits.count; k++) gap = Math.min(gap, clearance(hits, k))
     if (gap > bestGap) {
       best = hits
       bestGap = gap
     }
-    if (bestGap > coincident) break
+    if (bestGap > doubt) break
   }
   return best!
 }
 
 function levelHits(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, level: number): Hits {
-  const hits: Hits = { count: 0, x: new Float64Array(16), edge: new Int32Array(16), up: new Uint8Array(16) }
+  const found: { x: number; steep: number; edge: number; up: boolean }[] = []
   const seen = new Set<number>()
-  const visit = (segment: number): void => {
+  visitLevel(tree, level, segment => {
     for (let k = edges.pieceStart[segment]!; k < edges.pieceStart[segment + 1]!; k++) {
-      const live = graph.standsFor[k]!
-      if (live === -1 || (live !== k && seen.has(live))) continue
-      if (seen.has(live)) continue
-      seen.add(live)
-      meetLevel(pack, edges, live, level, (x, up) => addHit(hits, x, live, up))
+      const edge = graph.standsFor[k]!
+      if (edge === -1 || seen.has(edge)) continue
+      seen.add(edge)
+      meetLevel(pack, edges, edge, level, (x, up, steep) => found.push({ x, steep, edge, up }))
     }
-  }
-  visitLevel(tree, level, visit)
-  sortHits(hits)
-  return hits
-}
-
-function addHit(hits: Hits, x: number, edge: number, up: boolean): void {
-  const k = hits.count++
-  if (k === hits.x.length) {
-    hits.x = grown(hits.x, 2 * k)
-    hits.edge = grown(hits.edge, 2 * k)
-    const longer = new Uint8Array(2 * k)
-    longer.set(hits.up)
-    hits.up = longer
-  }
-  hits.x[k] = x
-  hits.edge[k] = edge
-  hits.up[k] = up ? 1 : 0
-}
-
-function sortHits(hits: Hits): void {
-  const order = Array.from({ length: hits.count }, (_, k) => k).sort(
-    (p, q) => hits.x[p]! - hits.x[q]! || p - q,
-  )
-  const x = new Float64Array(hits.count)
-  const edge = new Int32Array(hits.count)
-  const up = new Uint8Array(hits.count)
-  order.forEach((from, to) => {
-    x[to] = hits.x[from]!
-    edge[to] = hits.edge[from]!
-    up[to] = hits.up[from]!
   })
-  hits.x = x
-  hits.edge = edge
-  hits.up = up
+  found.sort((p, q) => p.x - q.x || p.edge - q.edge)
+  return {
+    count: found.length,
+    x: Float64Array.from(found, h => h.x),
+    steep: Float64Array.from(found, h => h.steep),
+    edge: Int32Array.from(found, h => h.edge),
+    up: Uint8Array.from(found, h => (h.up ? 1 : 0)),
+  }
 }
 
 /**
@@ -253,7 +281,7 @@ function meetLevel(
   edges: Edges,
   e: number,
   level: number,
-  hit: (x: number, up: boolean) => void,
+  hit: (x: number, up: boolean, steep: number) => void,
 ): void {
   const s = edges.segment[e]!
   const { x, y } = pack
@@ -263,23 +291,24 @@ function meetLevel(
   const by = y[edges.to[e]!]!
   const startsBelow = ay < level
   const endsBelow = by < level
-  if (isStraight(pack, edges, e)) {
-    if (startsBelow !== endsBelow) hit(ax + ((level - ay) / (by - ay)) * (bx - ax), startsBelow)
+  if (edges.straight[e] === 1) {
+    if (startsBelow === endsBelow) return
+    const steep = Math.abs(by - ay) / Math.hypot(bx - ax, by - ay)
+    hit(ax + ((level - ay) / (by - ay)) * (bx - ax), startsBelow, steep)
     return
   }
   const r = pack.radius[s]!
   const cx = pack.centreX[s]!
   const cy = pack.centreY[s]!
   const turn = pack.turn[s]!
-  const side = (px: number, py: number): number => turn * ((bx - ax) * (py - ay) - (by - ay) * (px - ax))
-  const reachesTop = side(cx, cy + r) < 0
-  const reachesBottom = side(cx, cy - r) < 0
+  const reachesTop = turn * (ax - cx) > 0 && turn * (bx - cx) < 0
+  const reachesBottom = turn * (ax - cx) < 0 && turn * (bx - cx) > 0
   const aboveTop = cy + r < level
   const aboveBottom = cy - r < level
   const half = Math.sqrt(Math.max(0, (r - (level - cy)) * (r + (level - cy))))
   // a counter-clockwise arc rises on the right half of its circle and falls on the left half
-  const right = (up: boolean) => hit(cx + half, up)
-  const left = (up: boolean) => hit(cx - half, up)
+  const right = (up: boolean) => hit(cx + half, up, half / r)
+  const left = (up: boolean) => hit(cx - half, up, half / r)
   if (startsBelow === endsBelow) {
     if (reachesTop && startsBelow && !aboveTop) {
       right(turn > 0)
@@ -294,14 +323,10 @@ function meetLevel(
   else left(startsBelow)
 }
 
-function isStraight(pack: Pack, edges: Edges, e: number): boolean {
-  return pack.radius[edges.segment[e]!] === 0 || edges.straight[e] === 1
-}
-
 function edgeHeight(pack: Pack, edges: Edges, e: number): number {
   const { y } = pack
   const chord = Math.abs(y[edges.to[e]!]! - y[edges.from[e]!]!)
-  if (isStraight(pack, edges, e)) return chord
+  if (edges.straight[e] === 1) return chord
   const [low, high] = heightOf(pack, edges, e)
   return high - low
 }
@@ -315,15 +340,14 @@ function heightOf(pack: Pack, edges: Edges, e: number): [number, number] {
   const by = y[edges.to[e]!]!
   let low = Math.min(ay, by)
   let high = Math.max(ay, by)
-  if (!isStraight(pack, edges, e)) {
+  if (edges.straight[e] === 0) {
     const s = edges.segment[e]!
     const r = pack.radius[s]!
     const cx = pack.centreX[s]!
     const cy = pack.centreY[s]!
     const turn = pack.turn[s]!
-    const side = (py: number): number => turn * ((bx - ax) * (py - ay) - (by - ay) * (cx - ax))
-    if (side(cy + r) < 0) high = Math.max(high, cy + r)
-    if (side(cy - r) < 0) low = Math.min(low, cy - r)
+    if (turn * (ax - cx) > 0 && turn * (bx - cx) < 0) high = Math.max(high, cy + r)
+    if (turn * (ax - cx) < 0 && turn * (bx - cx) > 0) low = Math.min(low, cy - r)
   }
   return [low, high]
 }

@@ -12,6 +12,16 @@ export type Crossings = {
   segment: Int32Array
   vertex: Int32Array
   readonly groups: Groups
+  /** Whether anything was snapped by more than rounding, so that edges have moved. */
+  moved: boolean
+}
+
+/**
+ * What rounding alone puts between points of this size that were meant to be one, in mm. What is farther off was
+ * not meant to be, and where shallow curves are involved even very little of that has far-reaching effects.
+ */
+export function rounding(x: number, y: number): number {
+  return 4 * Number.EPSILON * (Math.abs(x) + Math.abs(y))
 }
 
 /**
@@ -45,6 +55,12 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     count++
   }
 
+  let moved = false
+  const one = (v: number, w: number): void => {
+    if (!join(groups, v, w)) return
+    if (Math.abs(x[v]! - x[w]!) + Math.abs(y[v]! - y[w]!) > rounding(x[v]!, y[v]!)) moved = true
+  }
+
   const near = (v: number, px: number, py: number): boolean => {
     const dx = x[v]! - px
     const dy = y[v]! - py
@@ -65,42 +81,50 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const b = to[s]!
     const px = x[v]!
     const py = y[v]!
-    if (near(a, px, py)) join(groups, a, v)
-    else if (near(b, px, py)) join(groups, b, v)
+    if (near(a, px, py)) one(a, v)
+    else if (near(b, px, py)) one(b, v)
     else {
       const ux = x[b]! - x[a]!
       const uy = y[b]! - y[a]!
       if ((px - x[a]!) * ux + (py - y[a]!) * uy <= 0) return false
       if ((x[b]! - px) * ux + (y[b]! - py) * uy <= 0) return false
+      const off = Math.abs((px - x[a]!) * uy - (py - y[a]!) * ux)
+      if (off > rounding(px, py) * (Math.abs(ux) + Math.abs(uy))) moved = true
       cut(s, v)
     }
     return true
   }
 
-  const onCircle = (v: number, s: number): boolean => {
+  const onCircle = (v: number, s: number, within: number): boolean => {
     const dx = x[v]! - centreX[s]!
     const dy = y[v]! - centreY[s]!
     const r = radius[s]!
-    return Math.abs(dx * dx + dy * dy - r * r) <= coincident * (2 * r + coincident)
+    return Math.abs(dx * dx + dy * dy - r * r) <= within * (2 * r + within)
   }
 
-  /** Whether a point of the circle lies between the ends of arc s: on the arc's side of its chord. */
+  /** Whether a point is seen from the centre of arc s between its ends. An arc turns at most half. */
   const withinArc = (s: number, px: number, py: number): boolean => {
     const a = from[s]!
     const b = to[s]!
-    const side = (x[b]! - x[a]!) * (py - y[a]!) - (y[b]! - y[a]!) * (px - x[a]!)
-    return side * turn[s]! < 0
+    const cx = centreX[s]!
+    const cy = centreY[s]!
+    const vx = px - cx
+    const vy = py - cy
+    const t = turn[s]!
+    return t * ((x[a]! - cx) * vy - (y[a]! - cy) * vx) > 0 && t * (vx * (y[b]! - cy) - vy * (x[b]! - cx)) > 0
   }
 
   /** Vertex v against arc s, as `endOnLine`. */
   const endOnArc = (v: number, s: number): boolean => {
-    if (!onCircle(v, s)) return false
+    if (!onCircle(v, s, coincident)) return false
     const px = x[v]!
     const py = y[v]!
-    if (near(from[s]!, px, py)) join(groups, from[s]!, v)
-    else if (near(to[s]!, px, py)) join(groups, to[s]!, v)
-    else if (withinArc(s, px, py)) cut(s, v)
-    else return false
+    if (near(from[s]!, px, py)) one(from[s]!, v)
+    else if (near(to[s]!, px, py)) one(to[s]!, v)
+    else if (withinArc(s, px, py)) {
+      if (!onCircle(v, s, rounding(px, py) + rounding(radius[s]!, 0))) moved = true
+      cut(s, v)
+    } else return false
     return true
   }
 
@@ -232,7 +256,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
   const known = groups.parent.length
   groups.parent = grown(groups.parent, pack.vertexCount)
   for (let v = known; v < pack.vertexCount; v++) groups.parent[v] = v
-  return { count, segment, vertex, groups }
+  return { count, segment, vertex, groups, moved }
 }
 
 function exactSide(pack: Pack, a: number, b: number, c: number): number {

@@ -19,9 +19,9 @@ export type Graph = {
 
 /**
  * Sorts the edges round every vertex and links them. Where only two edges meet there is nothing to sort. Round
- * the others the order is by direction; edges that leave in nearly the same direction are compared where the
- * shorter of them ends, with an exact sign if both are straight: there they are farthest apart, and since edges
- * do not cross, whoever is on the left there is on the left at the vertex.
+ * the others the order is by direction; edges that leave in nearly the same direction are compared where they
+ * are farther apart, at the end of the shorter one or halfway there, with an exact sign if both are straight:
+ * since edges do not cross, whoever is on the left there is on the left at the vertex.
  */
 export function buildGraph(pack: Pack, edges: Edges): Graph {
   const m = edges.count
@@ -154,7 +154,7 @@ function bulge(pack: Pack, edges: Edges, h: number): number {
  */
 function halfTurn(pack: Pack, edges: Edges, e: number): number {
   const s = edges.segment[e]!
-  if (pack.radius[s] === 0 || edges.straight[e] === 1) return 0
+  if (edges.straight[e] === 1) return 0
   const { x, y } = pack
   const a = edges.from[e]!
   const b = edges.to[e]!
@@ -180,6 +180,7 @@ function sortRound(pack: Pack, edges: Edges, spoke: Int32Array, begin: number, e
   const half = new Float64Array(count)
   const length = new Float64Array(count)
   const hs = new Int32Array(count)
+  const far = new Int32Array(count)
   for (let k = 0; k < count; k++) {
     const h = spoke[begin + k]!
     const e = h >> 1
@@ -189,6 +190,7 @@ function sortRound(pack: Pack, edges: Edges, spoke: Int32Array, begin: number, e
     const dy = h & 1 ? y[a]! - y[b]! : y[b]! - y[a]!
     const turn = halfTurn(pack, edges, e)
     hs[k] = h
+    far[k] = h & 1 ? a : b
     half[k] = h & 1 ? -turn : turn
     length[k] = Math.sqrt(dx * dx + dy * dy)
     direction[k] = wrapped(Math.atan2(dy, dx) - half[k]!)
@@ -218,12 +220,17 @@ function sortRound(pack: Pack, edges: Edges, spoke: Int32Array, begin: number, e
     const apart = direction[p]! - direction[q]!
     const reach = Math.min(length[p]!, length[q]!)
     if (Math.abs(apart) > nearlyParallel + (8 * coincident) / reach) return apart
+    // two edges between the same vertices meet again there: the one that bulges more to the right comes first
+    if (far[p] === far[q]) return half[q]! - half[p]! || hs[p]! - hs[q]!
     if (half[p] === 0 && half[q] === 0) {
       const side = exactTurn(pack, edges, hs[q]!, hs[p]!)
       if (side !== 0) return side
     }
-    const there = apart + bend(half[p]!, length[p]!, reach) - bend(half[q]!, length[q]!, reach)
-    return there || hs[p]! - hs[q]!
+    const asideAt = (distance: number): number =>
+      distance * (apart + bend(half[p]!, length[p]!, distance) - bend(half[q]!, length[q]!, distance))
+    const there = asideAt(reach)
+    const halfway = asideAt(reach / 2)
+    return (Math.abs(halfway) > Math.abs(there) ? halfway : there) || hs[p]! - hs[q]!
   }
   insertionSort(turned, comesAfter)
   for (let k = 0; k < count; k++) spoke[begin + k] = hs[turned[k]!]!

@@ -49,10 +49,10 @@ function putSegmentBox(data: Float64Array, at: number, boxes: Float64Array, to: 
   const y0 = data[at + 1]!
   const x1 = data[at + 2]!
   const y1 = data[at + 3]!
-  let left = x0 < x1 ? x0 : x1
-  let right = x0 < x1 ? x1 : x0
-  let bottom = y0 < y1 ? y0 : y1
-  let top = y0 < y1 ? y1 : y0
+  let left = Math.min(x0, x1)
+  let right = Math.max(x0, x1)
+  let bottom = Math.min(y0, y1)
+  let top = Math.max(y0, y1)
   const turn = data[at + 7]!
   if (turn !== 0) {
     const cx = data[at + 4]!

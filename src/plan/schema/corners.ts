@@ -16,7 +16,7 @@ const oneShape = { round: optional(size), chamfer: optional(size) }
 
 const corner: Reader<CornerPlan> = either(
   radius,
-  mapping({ name: 'a corner' }, oneShape, ({ round, chamfer }, place, fail) => {
+  mapping({ name: 'a corner', example: 'round: 1/4' }, oneShape, ({ round, chamfer }, place, fail) => {
     if (round && chamfer) {
       return void fail(fault('not-both', place.keys.get('chamfer')!, { first: 'round', second: 'chamfer' }))
     }
@@ -35,7 +35,7 @@ export const corners: Reader<CornersPlan> = either(
     return length && allAlike({ kind: 'round', length })
   }),
   mapping(
-    { name: 'the corners' },
+    { name: 'the corners', example: 'top-left: 1/4' },
     {
       'bottom-left': optional(corner),
       'bottom-right': optional(corner),
