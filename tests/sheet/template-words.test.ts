@@ -95,7 +95,7 @@ test('several pieces of one hand share a template, which says how often to print
   expect(mirrored!.drawings[0].caption.pieces).toBe('pieces 4–6 of 6, mirrored')
   expect(keyText(drawn!.drawings[0])).toContain('Print this page 3 times, once for each piece.')
   expect(said(mirrored!.drawings[0])).toContain('plank/4–6')
-  expect([drawn!.id, mirrored!.id]).toEqual(['plank-template', 'plank-mirrored-template'])
+  expect([drawn!.id, mirrored!.id]).toEqual(['plank-template', 'plank-template-mirrored'])
 })
 
 test('a part of one hand is not said to be as drawn', () => {
@@ -144,4 +144,17 @@ test('letters that find no room are listed by what they stand for', () => {
   // the others have theirs
   const letters = textsOf(drawing.marks).filter(t => plain(t.words) === 'A' && t.subject !== 'key')
   expect(letters.length).toBeGreaterThan(4)
+})
+
+test('no two sheets have the same id, whatever the parts are called', () => {
+  const ids = sheetsOf(`paperjig: 1
+title: Pier
+units: mm
+parts:
+  rail: { size: 50 x 20 x 5, make: 2, mirrored: true }
+  rail-mirrored: { size: 50 x 20 x 5 }
+  rail-template: { size: 50 x 20 x 5, make: 2, mirrored: true }
+  rail-template-mirrored: { size: 50 x 20 x 5 }
+`).map(s => s.id)
+  expect(new Set(ids).size).toBe(6)
 })

@@ -32,7 +32,10 @@ test('a text of more lines than allowed ends with a sign that something is left 
 })
 
 test('whatever the text, no line is wider than allowed and nothing that fits is lost', () => {
-  const words = fc.array(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 8 }), { minLength: 20, maxLength: 60 })
+  const words = fc.array(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 8 }), {
+    minLength: 20,
+    maxLength: 60,
+  })
   fc.assert(
     fc.property(words, fc.double({ min: 12, max: 80, noNaN: true }), (list, width) => {
       const text = list.join(' ')

@@ -29,7 +29,8 @@ function templateSheet(served: Served, context: SheetContext): Sheet {
   const box = boundsOfMarks(context.fonts, drawn.marks)
   const lines = keyLines(served, key, elsewhere, drawn, context)
 
-  const id = `${part.id}${hand === 'mirrored' ? '-mirrored' : ''}-template`
+  // what tells the hands apart stands last, so that no two parts, whatever they are called, have the same id
+  const id = `${part.id}-template${hand === 'mirrored' ? '-mirrored' : ''}`
   const caption = {
     plan: context.model.title,
     sheet: 'template for the face side',
