@@ -1,5 +1,4 @@
 import { orientation } from '../../number/predicates.ts'
-import { coincident } from '../../number/tolerance.ts'
 import type { Pack } from './pack.ts'
 import type { Edges } from './split.ts'
 
@@ -23,7 +22,7 @@ export type Graph = {
  * are farther apart, at the end of the shorter one or halfway there, with an exact sign if both are straight:
  * since edges do not cross, whoever is on the left there is on the left at the vertex.
  */
-export function buildGraph(pack: Pack, edges: Edges): Graph {
+export function buildGraph(pack: Pack, edges: Edges, snap: number): Graph {
   const m = edges.count
   const first = new Int32Array(m)
   const second = new Int32Array(m)
@@ -35,14 +34,15 @@ export function buildGraph(pack: Pack, edges: Edges): Graph {
     standsFor[e] = e
   }
   let spokes = gatherSpokes(pack, edges, standsFor)
-  if (mergeEdges(pack, edges, spokes, first, second, standsFor)) spokes = gatherSpokes(pack, edges, standsFor)
+  if (mergeEdges(pack, edges, spokes, first, second, standsFor, snap))
+    spokes = gatherSpokes(pack, edges, standsFor)
 
   const next = new Int32Array(2 * m).fill(-1)
   const { start, spoke } = spokes
   for (let v = 0; v < pack.vertexCount; v++) {
     const begin = start[v]!
     const end = start[v + 1]!
-    if (end - begin > 2) sortRound(pack, edges, spoke, begin, end)
+    if (end - begin > 2) sortRound(pack, edges, spoke, begin, end, snap)
     for (let k = begin; k < end; k++) {
       next[spoke[k]! ^ 1] = spoke[k === begin ? end - 1 : k - 1]!
     }
@@ -75,7 +75,7 @@ function gatherSpokes(pack: Pack, edges: Edges, standsFor: Int32Array): Spokes {
 }
 
 /**
- * Merges edges between the same two vertices that nowhere part by more than `coincident`: their windings add
+ * Merges edges between the same two vertices that nowhere part by more than `snap`: their windings add
  * up, and where these cancel the edge is gone.
  */
 function mergeEdges(
@@ -85,6 +85,7 @@ function mergeEdges(
   first: Int32Array,
   second: Int32Array,
   standsFor: Int32Array,
+  snap: number,
 ): boolean {
   let any = false
   for (let v = 0; v < pack.vertexCount; v++) {
@@ -109,7 +110,7 @@ function mergeEdges(
           continue
         }
         if (standsFor[f] !== f) continue
-        if (Math.abs(bulge(pack, edges, h) - bulge(pack, edges, g)) > coincident) continue
+        if (Math.abs(bulge(pack, edges, h) - bulge(pack, edges, g)) > snap) continue
         const sign = (h & 1) === (g & 1) ? 1 : -1
         // the lower number stands for both, so a shared edge keeps the name of the first operand's
         const keep = Math.min(e, f)
@@ -173,7 +174,14 @@ function halfTurn(pack: Pack, edges: Edges, e: number): number {
 /** Directions nearer than this are compared at the end of the shorter edge. */
 const nearlyParallel = 1e-3
 
-function sortRound(pack: Pack, edges: Edges, spoke: Int32Array, begin: number, end: number): void {
+function sortRound(
+  pack: Pack,
+  edges: Edges,
+  spoke: Int32Array,
+  begin: number,
+  end: number,
+  snap: number,
+): void {
   const count = end - begin
   const { x, y } = pack
   const direction = new Float64Array(count)
@@ -219,7 +227,7 @@ function sortRound(pack: Pack, edges: Edges, spoke: Int32Array, begin: number, e
   const comesAfter = (p: number, q: number): number => {
     const apart = direction[p]! - direction[q]!
     const reach = Math.min(length[p]!, length[q]!)
-    if (Math.abs(apart) > nearlyParallel + (8 * coincident) / reach) return apart
+    if (Math.abs(apart) > nearlyParallel + (8 * snap) / reach) return apart
     // two edges between the same vertices meet again there: the one that bulges more to the right comes first
     if (far[p] === far[q]) return half[q]! - half[p]! || hs[p]! - hs[q]!
     if (half[p] === 0 && half[q] === 0) {
