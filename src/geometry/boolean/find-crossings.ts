@@ -204,6 +204,9 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
     const atQ = ux * (y[q]! - ay) - uy * (x[q]! - ax)
     if (Math.abs(atP) <= slack && p !== a && p !== b) endOnLine(p, i)
     if (Math.abs(atQ) <= slack && q !== a && q !== b) endOnLine(q, i)
+    // neighbours that share a vertex meet once more only if the line goes into the circle there
+    if ((a === p || a === q) && ux * (cx - ax) + uy * (cy - ay) <= 0) return
+    if ((b === p || b === q) && ux * (cx - bx) + uy * (cy - by) >= 0) return
     const found = meetLineCircle(ax, ay, bx, by, cx, cy, r, snap, meetings)
     for (let k = 0; k < found; k++) {
       const px = meetings[2 * k]!
