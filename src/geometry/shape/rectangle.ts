@@ -22,7 +22,9 @@ export type Corners = { readonly [name in CornerName]?: Corner }
  * @throws RangeError when it has no width or no height: a fault of the caller
  */
 export function rectangle({ left, bottom, right, top }: Bounds): Region {
-  if (!(right > left && top > bottom)) throw new RangeError('a rectangle has a width and a height')
+  if (!(right - left > coincident && top - bottom > coincident)) {
+    throw new RangeError('a rectangle has a width and a height')
+  }
   const corners = [
     { x: left, y: bottom },
     { x: right, y: bottom },
