@@ -184,10 +184,6 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { edge: 'left', corners: mm(50.8), available: mm(25.4) },
     says: 'the corners along the left take 2" (50.8 mm), and it is 1" (25.4 mm) long',
   },
-  'round-ends': {
-    facts: { along: mm(25.4), across: mm(50.8) },
-    says: 'a slot with round ends is at least as long as wide; this one is 1" (25.4 mm) long and 2" (50.8 mm) wide',
-  },
   'row-direction': {
     facts: { found: 'front', allowed: 'left, right' },
     says: 'a row on this face cannot run toward "front" (one of: left, right)',
