@@ -3,11 +3,10 @@ import { regionBounds } from '../geometry/measure/bounds.ts'
 import type { Region } from '../geometry/shape/contour.ts'
 import { apply, type Matrix, mirrorAcross } from '../geometry/shape/matrix.ts'
 import { transformRegion } from '../geometry/shape/transform.ts'
-import { type FaceName, isSide } from '../plan/face-name.ts'
-import { boxPose, type Extent, faceExtent } from './box-faces.ts'
+import type { Extent } from './box-faces.ts'
 import type { Feature } from './feature.ts'
 import { type Face, faceOf, type Solid } from './part.ts'
-import { toPart } from './pose.ts'
+import { type Pose, toPart } from './pose.ts'
 
 /**
  * The other hand of a solid: left for right in the middle of its length. Every side keeps its name and what is on
@@ -17,16 +16,12 @@ import { toPart } from './pose.ts'
  * front edge at the right, that of the mirrored piece with its front edge at the left.
  */
 export function mirrorSolid(solid: Solid, extent: Extent): Solid {
-  const face = (side: Side): Face => ({
-    id: side,
-    pose: boxPose(placeOfMirrored(side), extent),
-    region: transformRegion(solid.faces[side].region, mirrorOf(solid, side, extent)),
-  })
+  const { faces, edges } = solid
   return {
-    outline: transformRegion(solid.outline, mirrorOf(solid, 'front', extent)),
-    faces: Object.fromEntries(sides.map(s => [s, face(s)])) as Record<Side, Face>,
-    edges: solid.edges.map(edge => mirrorEdge(edge, extent)),
-    features: solid.features.map(f => mirrorFeature(solid, f, extent)),
+    outline: transformRegion(solid.outline, mirrorAcross(extent.length / 2)),
+    faces: Object.fromEntries(sides.map(s => [s, mirrorFace(faces[s], extent)])) as Record<Side, Face>,
+    edges: edges.map(edge => mirrorFace(edge, extent)),
+    features: solid.features.map(feature => mirrorFeature(solid, feature)),
   }
 }
 
@@ -37,40 +32,37 @@ export function placeOfMirrored(side: Side): Side {
   return side
 }
 
-/** Left for right as the face is seen: a side in its middle, an edge about its own start. */
-function mirrorOf(solid: Solid, face: FaceName, extent: Extent): Matrix {
-  return mirrorAcross(isSide(face) ? faceExtent(face, extent).right / 2 : edgeMiddle(faceOf(solid, face)))
+/** Left for right about the middle of the face, as it is seen. */
+function mirrorOf(face: Face): Matrix {
+  return mirrorAcross(middleOf(face))
 }
 
-/** The middle of the stretch of an edge that has wood; any place would do, but it is this one that its pose turns about. */
-function edgeMiddle({ region }: Face): number {
+/** The middle of a face along its own x. */
+function middleOf({ region }: Face): number {
   const { left, right } = regionBounds(region)
   return (left + right) / 2
 }
 
-/**
- * An edge at the other hand's place. What is at x on it is found at 2·middle − x, so its own x runs from the image of
- * the point that lies there.
- */
-function mirrorEdge(edge: Face, { length }: Extent): Face {
-  const middle = edgeMiddle(edge)
-  const { right, up, out } = edge.pose
-  const start = toPart(edge.pose, { x: 2 * middle, y: 0 })
+/** The face at its place in the other hand. */
+function mirrorFace(face: Face, extent: Extent): Face {
+  return { ...face, pose: mirrorPose(face, extent), region: transformRegion(face.region, mirrorOf(face)) }
+}
+
+/** The mirror turns the direction of x on a face round, so it starts at what lies as far beyond the face's middle. */
+function mirrorPose(face: Face, { length }: Extent): Pose {
+  const { right, up, out } = face.pose
+  const start = toPart(face.pose, { x: 2 * middleOf(face), y: 0 })
   return {
-    ...edge,
-    pose: {
-      origin: { ...start, x: length - start.x },
-      right: { x: right.x, y: -right.y, z: -right.z },
-      up: { ...up, x: -up.x },
-      out: { ...out, x: -out.x },
-    },
-    region: transformRegion(edge.region, mirrorAcross(middle)),
+    origin: { ...start, x: length - start.x },
+    right: { x: right.x, y: 0 - right.y, z: 0 - right.z },
+    up: { ...up, x: 0 - up.x },
+    out: { ...out, x: 0 - out.x },
   }
 }
 
-function mirrorFeature(solid: Solid, feature: Feature, extent: Extent): Feature {
+function mirrorFeature(solid: Solid, feature: Feature): Feature {
   const { shape } = feature
-  const matrix = mirrorOf(solid, shape.kind === 'edge-cut' ? 'front' : feature.face, extent)
+  const matrix = mirrorOf(faceOf(solid, feature.face))
   const mirrored = (region: Region) => transformRegion(region, matrix)
   switch (shape.kind) {
     case 'bore':
@@ -81,7 +73,7 @@ function mirrorFeature(solid: Solid, feature: Feature, extent: Extent): Feature 
       return { ...feature, shape: { ...shape, region: mirrored(shape.region), ...moved } }
     }
     case 'pocket':
-      return { ...feature, shape: { ...shape, region: mirrored(shape.region), angle: -shape.angle } }
+      return { ...feature, shape: { ...shape, region: mirrored(shape.region), angle: 0 - shape.angle } }
     case 'edge-cut':
       return { ...feature, shape: { ...shape, region: mirrored(shape.region) } }
     case 'unplaced':

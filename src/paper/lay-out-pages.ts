@@ -2,6 +2,7 @@ import type { Drawing } from '../drawing/drawing.ts'
 import type { Page, Paper } from '../drawing/page.ts'
 import { identity, shift } from '../geometry/shape/matrix.ts'
 import type { Unit } from '../length/unit.ts'
+import { coincident } from '../number/tolerance.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 import { type Frame, frameOf } from './frame.ts'
@@ -62,8 +63,8 @@ function firstFit(sheet: Arrangements, frames: readonly Frame[]): Chosen | undef
 
 function fits({ bounds }: Drawing, { body }: Frame): boolean {
   return (
-    bounds.right - bounds.left <= body.right - body.left &&
-    bounds.top - bounds.bottom <= body.top - body.bottom
+    bounds.right - bounds.left <= body.right - body.left + coincident &&
+    bounds.top - bounds.bottom <= body.top - body.bottom + coincident
   )
 }
 

@@ -7,6 +7,7 @@ import { readFonts } from '../input/read-fonts.ts'
 import { readPlanFile, standardStream } from '../input/read-plan-file.ts'
 import { count } from '../output/count.ts'
 import { nameFromPlan } from '../output/name-from-plan.ts'
+import { namedOutput } from '../output/named-output.ts'
 import { hasErrors, report } from '../output/report.ts'
 import { spareThePlan } from '../output/spare-the-plan.ts'
 import { writeFiles } from '../output/write-files.ts'
@@ -17,7 +18,8 @@ import { type PrintOptions, toChoices } from './options.ts'
 /** Prints a plan as one PDF file. */
 export async function print(plan: string, options: PrintOptions, shell: Shell): Promise<ExitCode> {
   const fromStream = plan === standardStream
-  const output = options.output ?? (fromStream ? standardStream : `${nameFromPlan(plan)}.pdf`)
+  const output =
+    namedOutput(options.output, 'file') ?? (fromStream ? standardStream : `${nameFromPlan(plan)}.pdf`)
   if (output === standardStream && shell.stdout.isTTY) {
     throw new CallError(
       'a PDF cannot be read on a terminal; name a file with -o FILE.pdf, or send it on with >',

@@ -7,6 +7,7 @@ import { readFonts } from '../input/read-fonts.ts'
 import { readPlanFile, standardStream } from '../input/read-plan-file.ts'
 import { count } from '../output/count.ts'
 import { nameFromPlan } from '../output/name-from-plan.ts'
+import { namedOutput } from '../output/named-output.ts'
 import { report } from '../output/report.ts'
 import { withFolder } from '../output/with-folder.ts'
 import { writeFiles } from '../output/write-files.ts'
@@ -15,7 +16,7 @@ import { type OutputOptions, toChoices } from './options.ts'
 
 /** Prints a plan as SVG files in one folder. */
 export async function svg(plan: string, options: OutputOptions, shell: Shell): Promise<ExitCode> {
-  const folder = folderFor(plan, options.output)
+  const folder = folderFor(plan, namedOutput(options.output, 'folder'))
   const [text, fonts] = await Promise.all([readPlanFile(plan, shell.stdin), readFonts()])
   const printed = printSvg(text, toChoices(options), { fonts })
   const { files, pages } = printed

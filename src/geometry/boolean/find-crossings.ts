@@ -1,5 +1,4 @@
 import { orientation } from '../../number/predicates.ts'
-import { coincident } from '../../number/tolerance.ts'
 import { meetCircles, sameCircle } from '../intersect/circle-circle.ts'
 import { meetLineCircle } from '../intersect/line-circle.ts'
 import { type BoxTree, visitPairs } from './box-tree.ts'
@@ -12,21 +11,31 @@ export type Crossings = {
   segment: Int32Array
   vertex: Int32Array
   readonly groups: Groups
+  /** Whether anything was snapped by more than rounding, so that edges have moved. */
+  moved: boolean
+}
+
+/**
+ * What rounding alone puts between points of this size that were meant to be one, in mm. What is farther off was
+ * not meant to be, and where shallow curves are involved even very little of that has far-reaching effects.
+ */
+export function rounding(x: number, y: number): number {
+  return 4 * Number.EPSILON * (Math.abs(x) + Math.abs(y))
 }
 
 /**
  * Finds where segments meet.
  *
- * An end of one segment within `coincident` of another is a vertex of both; two ends that near are one vertex.
+ * An end of one segment within `snap` of another is a vertex of both; two ends that near are one vertex.
  * Only then is a crossing calculated, once for the pair, and it becomes a new vertex of both unless an end is
  * already there. So a crossing never stands beside an end that it should have been, and overlapping segments
- * (collinear, co-circular, or so nearly that they are within `coincident` of each other) are cut at each
+ * (collinear, co-circular, or so nearly that they are within `snap` of each other) are cut at each
  * other's ends and at nothing else.
  */
-export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
+export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossings {
   const { from, to, centreX, centreY, radius, turn } = pack
   let { x, y } = pack
-  const reach = coincident * coincident
+  const reach = snap * snap
   const meetings = new Float64Array(4)
 
   let count = 0
@@ -43,6 +52,12 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     segment[count] = s
     vertex[count] = v
     count++
+  }
+
+  let moved = false
+  const one = (v: number, w: number): void => {
+    if (!join(groups, v, w)) return
+    if (Math.abs(x[v]! - x[w]!) + Math.abs(y[v]! - y[w]!) > rounding(x[v]!, y[v]!)) moved = true
   }
 
   const near = (v: number, px: number, py: number): boolean => {
@@ -65,42 +80,50 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const b = to[s]!
     const px = x[v]!
     const py = y[v]!
-    if (near(a, px, py)) join(groups, a, v)
-    else if (near(b, px, py)) join(groups, b, v)
+    if (near(a, px, py)) one(a, v)
+    else if (near(b, px, py)) one(b, v)
     else {
       const ux = x[b]! - x[a]!
       const uy = y[b]! - y[a]!
       if ((px - x[a]!) * ux + (py - y[a]!) * uy <= 0) return false
       if ((x[b]! - px) * ux + (y[b]! - py) * uy <= 0) return false
+      const off = Math.abs((px - x[a]!) * uy - (py - y[a]!) * ux)
+      if (off > rounding(px, py) * (Math.abs(ux) + Math.abs(uy))) moved = true
       cut(s, v)
     }
     return true
   }
 
-  const onCircle = (v: number, s: number): boolean => {
+  const onCircle = (v: number, s: number, within: number): boolean => {
     const dx = x[v]! - centreX[s]!
     const dy = y[v]! - centreY[s]!
     const r = radius[s]!
-    return Math.abs(dx * dx + dy * dy - r * r) <= coincident * (2 * r + coincident)
+    return Math.abs(dx * dx + dy * dy - r * r) <= within * (2 * r + within)
   }
 
-  /** Whether a point of the circle lies between the ends of arc s: on the arc's side of its chord. */
+  /** Whether a point is seen from the centre of arc s between its ends. An arc turns at most half. */
   const withinArc = (s: number, px: number, py: number): boolean => {
     const a = from[s]!
     const b = to[s]!
-    const side = (x[b]! - x[a]!) * (py - y[a]!) - (y[b]! - y[a]!) * (px - x[a]!)
-    return side * turn[s]! < 0
+    const cx = centreX[s]!
+    const cy = centreY[s]!
+    const vx = px - cx
+    const vy = py - cy
+    const t = turn[s]!
+    return t * ((x[a]! - cx) * vy - (y[a]! - cy) * vx) > 0 && t * (vx * (y[b]! - cy) - vy * (x[b]! - cx)) > 0
   }
 
   /** Vertex v against arc s, as `endOnLine`. */
   const endOnArc = (v: number, s: number): boolean => {
-    if (!onCircle(v, s)) return false
+    if (!onCircle(v, s, snap)) return false
     const px = x[v]!
     const py = y[v]!
-    if (near(from[s]!, px, py)) join(groups, from[s]!, v)
-    else if (near(to[s]!, px, py)) join(groups, to[s]!, v)
-    else if (withinArc(s, px, py)) cut(s, v)
-    else return false
+    if (near(from[s]!, px, py)) one(from[s]!, v)
+    else if (near(to[s]!, px, py)) one(to[s]!, v)
+    else if (withinArc(s, px, py)) {
+      if (!onCircle(v, s, rounding(px, py) + rounding(radius[s]!, 0))) moved = true
+      cut(s, v)
+    } else return false
     return true
   }
 
@@ -122,14 +145,14 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const dy = y[d]!
     const ux = bx - ax
     const uy = by - ay
-    const slackU = coincident * Math.sqrt(ux * ux + uy * uy)
+    const slackU = snap * Math.sqrt(ux * ux + uy * uy)
     // how far the ends of one lie left of the other, times the other's length
     let atC = ux * (cy - ay) - uy * (cx - ax)
     let atD = ux * (dy - ay) - uy * (dx - ax)
     if ((atC > slackU && atD > slackU) || (atC < -slackU && atD < -slackU)) return
     const vx = dx - cx
     const vy = dy - cy
-    const slackV = coincident * Math.sqrt(vx * vx + vy * vy)
+    const slackV = snap * Math.sqrt(vx * vx + vy * vy)
     let atA = vx * (ay - cy) - vy * (ax - cx)
     let atB = vx * (by - cy) - vy * (bx - cx)
     if ((atA > slackV && atB > slackV) || (atA < -slackV && atB < -slackV)) return
@@ -173,15 +196,18 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const cy = centreY[j]!
     const r = radius[j]!
     const aside = Math.abs(ux * (cy - ay) - uy * (cx - ax))
-    if (aside > (r + 2 * coincident) * length) return
-    const slack = coincident * length
+    if (aside > (r + 2 * snap) * length) return
+    const slack = snap * length
     if (a !== p && a !== q) endOnArc(a, j)
     if (b !== p && b !== q) endOnArc(b, j)
     const atP = ux * (y[p]! - ay) - uy * (x[p]! - ax)
     const atQ = ux * (y[q]! - ay) - uy * (x[q]! - ax)
     if (Math.abs(atP) <= slack && p !== a && p !== b) endOnLine(p, i)
     if (Math.abs(atQ) <= slack && q !== a && q !== b) endOnLine(q, i)
-    const found = meetLineCircle(ax, ay, bx, by, cx, cy, r, meetings)
+    // neighbours that share a vertex meet once more only if the line goes into the circle there
+    if ((a === p || a === q) && ux * (cx - ax) + uy * (cy - ay) <= 0) return
+    if ((b === p || b === q) && ux * (cx - bx) + uy * (cy - by) >= 0) return
+    const found = meetLineCircle(ax, ay, bx, by, cx, cy, r, snap, meetings)
     for (let k = 0; k < found; k++) {
       const px = meetings[2 * k]!
       const py = meetings[2 * k + 1]!
@@ -198,7 +224,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const q = to[j]!
     const dx = centreX[j]! - centreX[i]!
     const dy = centreY[j]! - centreY[i]!
-    const sum = radius[i]! + radius[j]! + 2 * coincident
+    const sum = radius[i]! + radius[j]! + 2 * snap
     if (dx * dx + dy * dy > sum * sum) return
     if (a !== p && a !== q) endOnArc(a, j)
     if (b !== p && b !== q) endOnArc(b, j)
@@ -211,6 +237,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
       centreX[j]!,
       centreY[j]!,
       radius[j]!,
+      snap,
       meetings,
     )
     if (found === sameCircle) return
@@ -232,7 +259,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
   const known = groups.parent.length
   groups.parent = grown(groups.parent, pack.vertexCount)
   for (let v = known; v < pack.vertexCount; v++) groups.parent[v] = v
-  return { count, segment, vertex, groups }
+  return { count, segment, vertex, groups, moved }
 }
 
 function exactSide(pack: Pack, a: number, b: number, c: number): number {

@@ -5,7 +5,8 @@ import type { Segment } from '../shape/segment.ts'
 
 /**
  * Closed contours as plain numbers, ready to be overlaid. A segment runs from vertex `from` to vertex `to`; a
- * radius of 0 makes it a line. `first` and `second` say by how much the winding number of the first and the
+ * radius of 0 makes it straight, and a `turn` of 0 says that it comes from a line: an arc that stands no farther
+ * than `coincident` from its chord is packed as straight and may become part of an arc again. `first` and `second` say by how much the winding number of the first and the
  * second operand is larger on the left of the segment than on its right.
  *
  * No packed arc turns more than a half turn (longer ones are packed as two), so that the distance along the
@@ -210,6 +211,11 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
   return -1
 }
 
+/** Whether an arc of less than a half turn stands no farther from its chord than `coincident`. */
+export function isFlat(chordSquared: number, radius: number): boolean {
+  return chordSquared <= 8 * radius * coincident
+}
+
 function addSource(pack: Pack, tag: string | undefined, segment: Segment | undefined): number {
   const source = pack.sourceContour.length
   pack.sourceContour.push(pack.contourStart.length)
@@ -273,5 +279,8 @@ function addArc(
     at = middle
   }
   const to = closes ? pack.startVertex : addVertex(pack, x, y, point)
-  addSide(pack, at, to, cx, cy, radius, turn, source)
+  const dx = vx - ux
+  const dy = vy - uy
+  const flat = cross > 0 && dot > 0 && isFlat(dx * dx + dy * dy, radius)
+  addSide(pack, at, to, cx, cy, flat ? 0 : radius, turn, source)
 }

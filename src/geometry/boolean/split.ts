@@ -1,7 +1,6 @@
-import { coincident } from '../../number/tolerance.ts'
-import type { Crossings } from './find-crossings.ts'
-import { grown, type Pack } from './pack.ts'
-import { type Groups, groupOf, join } from './vertices.ts'
+import { type Crossings, rounding } from './find-crossings.ts'
+import { isFlat, type Pack } from './pack.ts'
+import { groupOf, join } from './vertices.ts'
 
 /**
  * Segments cut at their vertices. Edge e runs from vertex `from` to vertex `to` along segment `segment`; the
@@ -13,16 +12,20 @@ export type Edges = {
   from: Int32Array
   to: Int32Array
   segment: Int32Array
-  /** 1 where an arc was left with so little that its ends changed places: it is a straight edge now. */
+  /**
+   * 1 where the piece is straight: a piece of a line, or one of an arc so short that it stands no farther than
+   * `coincident` from its chord. The direction of so short an arc is that of its snapped ends, no longer that
+   * of its circle.
+   */
   straight: Uint8Array
   readonly pieceStart: Int32Array
 }
 
 /**
- * Snaps once and splits: along every segment, vertices within `coincident` of their neighbours become one, a
+ * Snaps once and splits: along every segment, vertices within `snap` of their neighbours become one, a
  * point of the input wherever one takes part; the pieces between what remains are the edges.
  */
-export function splitSegments(pack: Pack, crossings: Crossings): Edges {
+export function splitSegments(pack: Pack, crossings: Crossings, snap: number): Edges {
   const { groups } = crossings
   const n = pack.segmentCount
   const { start, vertex } = bySegment(crossings, n)
@@ -33,8 +36,8 @@ export function splitSegments(pack: Pack, crossings: Crossings): Edges {
     const end = start[s + 1]!
     if (begin < end) {
       sortAlong(pack, s, vertex, along, begin, end)
-      joinNeighbours(pack, groups, s, vertex, begin, end)
-    } else joinIfOne(pack, groups, pack.from[s]!, pack.to[s]!)
+      joinNeighbours(pack, crossings, s, vertex, begin, end, snap)
+    } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!, snap)
   }
 
   const edges: Edges = {
@@ -75,21 +78,14 @@ function addEdge(pack: Pack, edges: Edges, s: number, from: number, to: number):
   edges.from[e] = from
   edges.to[e] = to
   edges.segment[e] = s
-  if (pack.radius[s]! > 0 && (from !== pack.from[s] || to !== pack.to[s]) && runsBack(pack, s, from, to)) {
-    edges.straight[e] = 1
+  const r = pack.radius[s]!
+  if (r === 0) edges.straight[e] = 1
+  else if (from !== pack.from[s] || to !== pack.to[s]) {
+    const dx = pack.x[to]! - pack.x[from]!
+    const dy = pack.y[to]! - pack.y[from]!
+    if (isFlat(dx * dx + dy * dy, r)) edges.straight[e] = 1
   }
   return to
-}
-
-/** Whether from one vertex to the other an arc of at most a half turn would have to go the long way round. */
-function runsBack(pack: Pack, s: number, from: number, to: number): boolean {
-  const cx = pack.centreX[s]!
-  const cy = pack.centreY[s]!
-  const ux = pack.x[from]! - cx
-  const uy = pack.y[from]! - cy
-  const vx = pack.x[to]! - cx
-  const vy = pack.y[to]! - cy
-  return pack.turn[s]! * (ux * vy - uy * vx) <= 0 && ux * vx + uy * vy > 0
 }
 
 /** The crossings' vertices gathered by segment: those of s stand from start[s] up to start[s + 1]. */
@@ -162,30 +158,26 @@ function sortAlong(
 
 function joinNeighbours(
   pack: Pack,
-  groups: Groups,
+  crossings: Crossings,
   s: number,
   vertex: Int32Array,
   begin: number,
   end: number,
+  snap: number,
 ): void {
   let at = pack.from[s]!
   for (let k = begin; k < end; k++) {
     const v = vertex[k]!
-    if (v !== at) joinIfOne(pack, groups, at, v)
+    if (v !== at) joinIfOne(pack, crossings, at, v, snap)
     at = v
   }
-  joinIfOne(pack, groups, at, pack.to[s]!)
+  joinIfOne(pack, crossings, at, pack.to[s]!, snap)
 }
 
-function joinIfOne(pack: Pack, groups: Groups, v: number, w: number): void {
+function joinIfOne(pack: Pack, crossings: Crossings, v: number, w: number, snap: number): void {
   const dx = pack.x[w]! - pack.x[v]!
   const dy = pack.y[w]! - pack.y[v]!
-  if (dx * dx + dy * dy <= coincident * coincident) join(groups, v, w)
-}
-
-/** A copy of the edges as segments of a pack, to be overlaid once more. */
-export function growEdges(edges: Edges, length: number): void {
-  edges.from = grown(edges.from, length)
-  edges.to = grown(edges.to, length)
-  edges.segment = grown(edges.segment, length)
+  const square = dx * dx + dy * dy
+  if (square > snap * snap || !join(crossings.groups, v, w)) return
+  if (square > rounding(pack.x[v]!, pack.y[v]!) ** 2) crossings.moved = true
 }

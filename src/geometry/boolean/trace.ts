@@ -1,10 +1,10 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
-import type { Point } from '../shape/point.ts'
+import { distance, type Point } from '../shape/point.ts'
 import { type Segment, sweep } from '../shape/segment.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
-import type { Pack } from './pack.ts'
+import { isFlat, type Pack } from './pack.ts'
 import type { Edges } from './split.ts'
 import { createGroups, groupOf, join } from './vertices.ts'
 
@@ -22,12 +22,12 @@ export function traceRegions(
   faces: Faces,
   inside: (first: number, second: number) => boolean,
 ): Region[] {
-  const filled = new Uint8Array(faces.ringCount)
-  for (let r = 0; r < faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
+  const filled = new Uint8Array(faces.ringCount + 1)
+  for (let r = 0; r <= faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
 
   const { next } = graph
   const { ring } = faces
-  const bodies = createGroups(faces.ringCount)
+  const bodies = createGroups(faces.ringCount + 1)
   for (const [a, b] of faces.sameFace) if (filled[a] === 1) join(bodies, a, b)
   const leaving = new Uint8Array(pack.vertexCount)
   const boundary = new Uint8Array(next.length)
@@ -130,7 +130,6 @@ function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
     if (leaving[originOf(g)] !== 1) return false
     const s = edges.segment[h >> 1]!
     const t = edges.segment[g >> 1]!
-    if (edges.straight[h >> 1] !== edges.straight[g >> 1]) return false
     return pack.source[s] === pack.source[t] && (h & 1) === (g & 1)
   }
 
@@ -148,14 +147,16 @@ function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
     for (let k = 0; k < n; ) {
       const h = loop[(begin + k) % n]!
       let last = h
+      let straight = edges.straight[h >> 1] === 1
       k++
       while (!whole && k < n && carriesOn(last, loop[(begin + k) % n]!)) {
         last = loop[(begin + k) % n]!
+        straight &&= edges.straight[last >> 1] === 1
         k++
       }
       const from = pointAt(originOf(h))
       const to = pointAt(endOf(last))
-      const made = makeSegment(pack, edges, h, from, to)
+      const made = makeSegment(pack, edges, h, from, to, straight)
       segments.push(made)
       area += ((from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)) / 2
       length += Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
@@ -168,7 +169,14 @@ function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
   }
 }
 
-function makeSegment(pack: Pack, edges: Edges, h: number, from: Point, to: Point): Segment {
+function makeSegment(
+  pack: Pack,
+  edges: Edges,
+  h: number,
+  from: Point,
+  to: Point,
+  straight: boolean,
+): Segment {
   const e = h >> 1
   const s = edges.segment[e]!
   const source = pack.source[s]!
@@ -176,8 +184,12 @@ function makeSegment(pack: Pack, edges: Edges, h: number, from: Point, to: Point
   if (original !== undefined && (h & 1) === 0 && original.from === from && original.to === to) return original
   const tag = pack.sourceTag[source]
   const named = tag === undefined ? undefined : { tag }
-  if (pack.radius[s] === 0 || edges.straight[e] === 1) return { kind: 'line', from, to, ...named }
+  if (pack.turn[s] === 0) return { kind: 'line', from, to, ...named }
   const centre = original?.kind === 'arc' ? original.centre : { x: pack.centreX[s]!, y: pack.centreY[s]! }
+  const radius = original?.kind === 'arc' ? original.radius : distance(centre, from)
+  const dx = to.x - from.x
+  const dy = to.y - from.y
+  if (straight && isFlat(dx * dx + dy * dy, radius)) return { kind: 'line', from, to, ...named }
   const turn = pack.turn[s]! > 0 === ((h & 1) === 0) ? 1 : -1
-  return { kind: 'arc', from, to, centre, radius: pack.radius[s]!, turn, ...named }
+  return { kind: 'arc', from, to, centre, radius, turn, ...named }
 }

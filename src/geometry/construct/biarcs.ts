@@ -1,17 +1,19 @@
+import { coincident } from '../../number/tolerance.ts'
 import { unit } from '../measure/along.ts'
 import { nearestOnSegment } from '../measure/nearest.ts'
 import type { Contour } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
-import { between, type Point, type Vector } from '../shape/point.ts'
-import type { Segment } from '../shape/segment.ts'
-import { line, sweep } from '../shape/segment.ts'
+import { between, distance, type Point, type Vector } from '../shape/point.ts'
+import { line, type Segment, sweep } from '../shape/segment.ts'
 import { biarc } from './biarc.ts'
 import { evenPieces } from './biarc-pieces.ts'
 import { circleThrough } from './circle-through.ts'
 
 /** A smooth curve: its points and directions (any length but none) at shares from 0 to 1 of some parameter. */
 export type Curve = {
+  /** The point at a share; millimetres. */
   readonly pointAt: (share: number) => Point
+  /** The direction in which the curve runs at a share. */
   readonly directionAt: (share: number) => Vector
 }
 
@@ -58,25 +60,29 @@ export function biarcsOfCurve(curve: Curve, maxDeviation: number): Outcome<Conto
  * A smooth line of arcs through the points of a smooth curve, in their order: it passes every point within
  * `maxDeviation` (millimetres), some of them exactly. Its direction at a point is that of the circle through
  * the point and its neighbours, so points that lie on a circle give that circle. A corner is rounded: give its
- * sides one by one.
+ * sides one by one. Points that coincide with the one before count once.
  *
- * Fails with reason `few-points` for fewer than two (three when `closed`), and with `too-fine` where two
- * neighbours coincide.
+ * Fails with reason `few-points` for fewer than two (three when `closed`), and with `too-fine` should no way
+ * be found between two neighbours.
  */
 export function biarcsThrough(
-  points: readonly Point[],
+  given: readonly Point[],
   maxDeviation: number,
   closed = false,
 ): Outcome<Contour> {
   const fail = (reason: string, facts: Record<string, number>) =>
-    failure({ operation: 'biarcsThrough', reason, facts, input: { points, maxDeviation, closed } })
+    failure({ operation: 'biarcsThrough', reason, facts, input: { points: given, maxDeviation, closed } })
+  const points = given.filter((p, i) => {
+    const before = i > 0 ? given[i - 1] : closed ? given.at(-1) : undefined
+    return before === undefined || distance(before, p) > coincident
+  })
   const count = points.length
   if (count < (closed ? 3 : 2)) return fail('few-points', { points: count })
   const directions = points.map((_, i) => directionAt(points, i, closed))
   const at = (i: number) => points[i % count]!
   const pieces = evenPieces(closed ? count : count - 1, maxDeviation, (i, j, deviation) => {
     const pair = biarc(at(i), directions[i % count]!, at(j), directions[j % count]!)
-    if (pair === undefined) return j === i + 1 && at(i) !== at(j) ? [line(at(i), at(j))] : undefined
+    if (pair === undefined) return j === i + 1 ? [line(at(i), at(j))] : undefined
     if (j > i + 1 && !pair.every(isModest)) return undefined
     for (let k = i + 1; k < j; k++) if (!(awayFrom(pair, at(k)) <= deviation)) return undefined
     return pair

@@ -116,31 +116,28 @@ export function easeCorners(contour: Contour, easings: readonly (Easing | undefi
     cut[before] = { ...cut[before]!, to: eased.value.corner.from }
     cut[i] = { ...cut[i]!, from: eased.value.corner.to }
   }
-  const made: Segment[] = []
+  const usedUp = cut.map(edge => distance(edge.from, edge.to) <= coincident)
   for (let i = 0; i < count; i++) {
-    const edge = cut[i]!
-    const corner = corners[i]
-    if (corner !== undefined) made.push(corner)
-    if (distance(edge.from, edge.to) <= coincident) {
-      const next = corners[(i + 1) % count]
-      if (next !== undefined) corners[(i + 1) % count] = { ...next, from: edge.from }
-      continue
-    }
-    if (!runsForward(segments[i]!, edge)) return fail('corners-meet', { edge: i })
-    made.push(edge)
+    // where an edge is gone its two corners share a point
+    const next = corners[(i + 1) % count]
+    if (usedUp[i] && next !== undefined) corners[(i + 1) % count] = { ...next, from: cut[i]!.from }
+    if (!usedUp[i] && !runsForward(segments[i]!, cut[i]!)) return fail('corners-meet', { edge: i })
   }
+  const made = cut.flatMap((edge, i): readonly Segment[] => {
+    const corner = corners[i]
+    return [...(corner === undefined ? [] : [corner]), ...(usedUp[i] ? [] : [edge])]
+  })
   return success({ segments: made, closed: true })
 }
 
-/** Whether what is left of an edge still runs the way the edge did. */
+/** Whether what is left of an edge still runs the way the edge did, and is no more than it was. */
 function runsForward(whole: Segment, left: Segment): boolean {
-  const at = (p: Point) => segmentLength({ ...whole, to: p })
   if (whole.kind === 'line') {
     const run = between(whole.from, whole.to)
     const rest = between(left.from, left.to)
     return run.x * rest.x + run.y * rest.y > 0
   }
-  return at(left.from) < at(left.to) || left.from === whole.from
+  return segmentLength(left) <= segmentLength(whole) + coincident
 }
 
 type Carrier = { readonly from: Point; readonly to: Point } | Disc

@@ -1,12 +1,34 @@
 import { coincident } from '../../number/tolerance.ts'
-import { between, distance, midpoint, type Point, type Vector } from '../shape/point.ts'
+import { between, distance, type Point, type Vector } from '../shape/point.ts'
 import { type Arc, type Line, type Segment, startAngle, sweep } from '../shape/segment.ts'
 import { spans } from '../shape/span.ts'
 import { leftOf, tangentAt, unit } from './along.ts'
 import { nearestOnSegment } from './nearest.ts'
 
-/** A straight cut from one boundary to another. */
-export type Chord = { readonly first: Point; readonly second: Point; readonly width: number }
+/** A straight cut from one boundary to another, and its length in millimetres. */
+export type Chord = {
+  readonly first: Point
+  readonly second: Point
+  readonly width: number
+  /** Where a whole stretch is equally narrow: the stretch, of which this cut is the middle. */
+  readonly stretch?: Stretch
+}
+
+/**
+ * A stretch that is equally narrow from the place `low` to the place `high`: millimetres along parallel lines,
+ * radians around concentric arcs.
+ */
+export type Stretch = {
+  readonly low: number
+  readonly high: number
+  /** The length of the stretch, in millimetres. */
+  readonly length: number
+  readonly cutAt: (place: number) => Pick<Chord, 'first' | 'second' | 'width'>
+  /** The places between which an edge lies, or its whole circle. */
+  readonly extent: (s: Segment) => readonly [number, number]
+}
+
+const fullTurn = 2 * Math.PI
 
 /** An edge and the one before it, so the corner where it starts is known. The wood is to the left of both. */
 export type Edge = { readonly before: Segment; readonly segment: Segment }
@@ -34,7 +56,15 @@ export function neckChords(a: Edge, b: Edge): readonly Chord[] {
 }
 
 function flip(chord: Chord | undefined): Chord | undefined {
-  return chord && { first: chord.second, second: chord.first, width: chord.width }
+  if (chord === undefined) return undefined
+  const { first, second, width, stretch } = chord
+  const turned = { first: second, second: first, width }
+  if (stretch === undefined) return turned
+  const cutAt = (place: number) => {
+    const cut = stretch.cutAt(place)
+    return { first: cut.second, second: cut.first, width: cut.width }
+  }
+  return { ...turned, stretch: { ...stretch, cutAt } }
 }
 
 /** From the starting corner of `a` to the inside of the edge of `b`. */
@@ -88,11 +118,18 @@ function acrossLines(a: Line, b: Line): Chord | undefined {
   if (!(high - low > coincident)) return undefined
   const slope = (height(b.from) - height(b.to)) / (place(b.from) - place(b.to))
   if (!(Math.abs(slope) * (high - low) <= coincident)) return undefined
-  const middle = (low + high) / 2
-  const width = height(b.to) + slope * (middle - place(b.to))
-  if (!(width > 0)) return undefined
-  const first = { x: a.from.x + along.x * middle, y: a.from.y + along.y * middle }
-  return { first, second: { x: first.x + normal.x * width, y: first.y + normal.y * width }, width }
+  const cutAt = (at: number) => {
+    const width = height(b.to) + slope * (at - place(b.to))
+    const first = { x: a.from.x + along.x * at, y: a.from.y + along.y * at }
+    return { first, second: { x: first.x + normal.x * width, y: first.y + normal.y * width }, width }
+  }
+  const extent = (s: Segment): readonly [number, number] => {
+    if (s.kind === 'arc') return [place(s.centre) - s.radius, place(s.centre) + s.radius]
+    return [Math.min(place(s.from), place(s.to)), Math.max(place(s.from), place(s.to))]
+  }
+  const middle = cutAt((low + high) / 2)
+  if (!(middle.width > 0)) return undefined
+  return { ...middle, stretch: { low, high, length: high - low, cutAt, extent } }
 }
 
 function acrossLineAndArc(l: Line, a: Arc): Chord | undefined {
@@ -119,8 +156,34 @@ function acrossRing(inner: Arc, outer: Arc): Chord | undefined {
     const u = unit(between(outer.centre, inner.centre))
     return bothSpan(inner, onCircle(inner, u), outer, onCircle(outer, u))
   }
-  const u = commonDirection(inner, outer)
-  return u && bothSpan(inner, onCircle(inner, u), outer, onCircle(outer, u))
+  const shared = commonDirections(inner, outer)
+  if (shared === undefined) return undefined
+  const [low, high] = shared
+  const cutAt = (angle: number) => {
+    const u = { x: Math.cos(angle), y: Math.sin(angle) }
+    const first = onCircle(inner, u)
+    const second = onCircle(outer, u)
+    return { first, second, width: distance(first, second) }
+  }
+  const extent = (s: Segment): readonly [number, number] => {
+    if (s.kind === 'arc' && s.radius < distance(s.centre, inner.centre)) {
+      const middle = angleFrom(low, inner.centre, s.centre)
+      const aside = Math.asin(s.radius / distance(s.centre, inner.centre))
+      return [middle - aside, middle + aside]
+    }
+    const from = angleFrom(low, inner.centre, s.from)
+    const to = angleFrom(low, inner.centre, s.to)
+    return [Math.min(from, to), Math.max(from, to)]
+  }
+  const middle = cutAt((low + high) / 2)
+  const usable = bothSpan(inner, middle.first, outer, middle.second)
+  return usable && { ...usable, stretch: { low, high, length: (high - low) * inner.radius, cutAt, extent } }
+}
+
+/** The direction from `centre` to `p`, in radians from `start` up to a full turn more. */
+function angleFrom(start: number, centre: Point, p: Point): number {
+  const ahead = (Math.atan2(p.y - centre.y, p.x - centre.x) - start) % fullTurn
+  return start + (ahead < 0 ? ahead + fullTurn : ahead)
 }
 
 function bothSpan(a: Arc, first: Point, b: Arc, second: Point): Chord | undefined {
@@ -129,22 +192,20 @@ function bothSpan(a: Arc, first: Point, b: Arc, second: Point): Chord | undefine
   return { first, second, width: distance(first, second) }
 }
 
-/** The middle of the first stretch of directions that two concentric arcs both sweep. */
-function commonDirection(a: Arc, b: Arc): Vector | undefined {
-  const full = 2 * Math.PI
+/** The first stretch of directions that two concentric arcs both sweep, in radians. */
+function commonDirections(a: Arc, b: Arc): readonly [number, number] | undefined {
   const cone = (s: Arc) => {
     const angle = sweep(s)
     return { start: angle > 0 ? startAngle(s) : startAngle(s) + angle, width: Math.abs(angle) }
   }
   const p = cone(a)
   const q = cone(b)
-  const ahead = (((q.start - p.start) % full) + full) % full
+  const ahead = (((q.start - p.start) % fullTurn) + fullTurn) % fullTurn
   const [start, width] =
     ahead < p.width
       ? [p.start + ahead, Math.min(p.width - ahead, q.width)]
-      : [p.start, Math.min(p.width, q.width - (full - ahead))]
-  if (!(width * a.radius > coincident)) return undefined
-  return { x: Math.cos(start + width / 2), y: Math.sin(start + width / 2) }
+      : [p.start, Math.min(p.width, q.width - (fullTurn - ahead))]
+  return width * a.radius > coincident ? [start, start + width] : undefined
 }
 
 function onCircle({ centre, radius }: Arc, u: Vector): Point {
@@ -153,9 +214,4 @@ function onCircle({ centre, radius }: Arc, u: Vector): Point {
 
 function dot(u: Vector, v: Vector): number {
   return u.x * v.x + u.y * v.y
-}
-
-/** The middle of a cut. */
-export function chordMiddle(chord: Chord): Point {
-  return midpoint(chord.first, chord.second)
 }

@@ -1,12 +1,11 @@
 import { coincident } from '../../number/tolerance.ts'
-import type { Bounds, Region } from '../shape/contour.ts'
+import type { Region } from '../shape/contour.ts'
 import { midpoint, type Point } from '../shape/point.ts'
-import { line } from '../shape/segment.ts'
+import { freeCut } from './free-cut.ts'
 import { type Chord, type Edge, neckChords } from './neck-chord.ts'
 import { boxDirections, conesMeet, nodeCones, opposite } from './normal-cone.ts'
 import { orientRegion } from './orient.ts'
-import { segmentDistance } from './segment-distance.ts'
-import { nodeDistance, type SegmentTree, segmentTree, someInBox } from './segment-tree.ts'
+import { nodeDistance, type SegmentTree, segmentTree } from './segment-tree.ts'
 import type { Place } from './separation.ts'
 
 /**
@@ -40,17 +39,20 @@ export function narrowestNeck(region: Region): Neck | undefined {
     segments.map((segment, i): Edge => ({ before: segments.at(i - 1)!, segment })),
   )
   let best: (Chord & { readonly edges: readonly [number, number] }) | undefined
+  const worthwhile = (width: number) => best === undefined || width < best.width + coincident
 
   const visit = (i: number, j: number): void => {
     const apart = nodeDistance(tree, i, tree, j)
-    if (!(apart < (best?.width ?? Infinity))) return
+    if (!worthwhile(apart)) return
     if (!mayFaceEachOther(i, j)) return
     if (i >= tree.leaves) {
       const p = i - tree.leaves
       const q = j - tree.leaves
       if (p === q || tree.contours[p] !== tree.contours[q]) return
       for (const chord of neckChords(edges[p]!, edges[q]!)) {
-        if (chord.width < (best?.width ?? Infinity) && isFree(tree, chord)) best = { ...chord, edges: [p, q] }
+        if (!worthwhile(chord.width) || (best !== undefined && !isBetter(chord, best))) continue
+        const free = freeCut(tree, chord)
+        if (free !== undefined) best = { ...free, edges: [p, q] }
       }
       return
     }
@@ -83,20 +85,10 @@ export function narrowestNeck(region: Region): Neck | undefined {
   }
 }
 
-/** Whether a cut meets no boundary between its ends. */
-function isFree(tree: SegmentTree, { first, second, width }: Chord): boolean {
-  if (width <= 4 * coincident) return true
-  const inset = (2 * coincident) / width
-  const dx = (second.x - first.x) * inset
-  const dy = (second.y - first.y) * inset
-  const cut = line({ x: first.x + dx, y: first.y + dy }, { x: second.x - dx, y: second.y - dy })
-  const box: Bounds = {
-    left: Math.min(first.x, second.x),
-    bottom: Math.min(first.y, second.y),
-    right: Math.max(first.x, second.x),
-    top: Math.max(first.y, second.y),
-  }
-  return !someInBox(tree, box, edge => segmentDistance(tree.segments[edge]!, cut).distance === 0)
+/** Narrower; or as narrow, and so over a longer stretch. */
+function isBetter(a: Chord, b: Chord): boolean {
+  if (Math.abs(a.width - b.width) > coincident) return a.width < b.width
+  return (a.stretch?.length ?? 0) > (b.stretch?.length ?? 0) + coincident
 }
 
 /** The number of an edge in the contour as it was given, which may have been run the other way here. */

@@ -13,9 +13,10 @@ export const jointEnd = 3
 /**
  * What lies between piece `i` and the piece `j` that follows it.
  *
- * At a turn of 180° the turn's sign says nothing; there the edge that bends more toward the other one decides
- * whether the thin wedge lies on the side of the offset. Where even that is equal the corner counts as open:
- * an additional round join only adds points nearer than the distance, a missing one would be wrong.
+ * Where the path turns nearly straight back, the sign of the turn alone says little: two arcs may touch there,
+ * and part by less than `coincident` before they cross again. Then the edge that bends toward the other one
+ * tells on which side the thin wedge between them lies. Where even that is nothing the corner counts as open: a
+ * join too many only adds points nearer than the distance, one too few would be wrong.
  */
 export function jointBetween(pieces: OffsetPieces, i: number, j: number, delta: number): number {
   const data = pieces.data
@@ -28,16 +29,13 @@ export function jointBetween(pieces: OffsetPieces, i: number, j: number, delta: 
   const cross = ax * by - ay * bx
   const dot = ax * bx + ay * by
   const side = delta > 0 ? cross : -cross
-  if (dot > 0) {
-    if (Math.abs(cross * delta) <= coincident) return jointSmooth
-    return side > 0 ? jointOpen : jointClosed
-  }
-  // the angle by which the direction of a short edge may be out when its ends are known within `coincident`
-  const doubt = coincident / Math.min(data[p + edgeSize]!, data[q + edgeSize]!)
-  if (Math.abs(cross) > doubt) return side > 0 ? jointOpen : jointClosed
+  if (dot > 0 && Math.abs(cross * delta) <= coincident) return jointSmooth
+  if (dot > 0) return side > 0 ? jointOpen : jointClosed
   // how much each edge, followed away from the corner, bends to the left
-  const arriving = data[p + turning]! === 0 ? 0 : -data[p + turning]! / data[p + edgeSize]!
-  const leaving = data[q + turning]! === 0 ? 0 : data[q + turning]! / data[q + edgeSize]!
-  const wedgeOnLeft = arriving - leaving
-  return (delta > 0 ? wedgeOnLeft : -wedgeOnLeft) >= 0 ? jointOpen : jointClosed
+  const arriving = -data[p + turning]! / data[p + edgeSize]!
+  const leaving = data[q + turning]! / data[q + edgeSize]!
+  const bend = delta > 0 ? arriving - leaving : leaving - arriving
+  // side·s + bend·s²/2 apart after a way s: at most side²/(2·bend) until they cross again
+  const touching = side === 0 || (side * bend < 0 && side * side <= 2 * coincident * Math.abs(bend))
+  return (touching ? bend : side) >= 0 ? jointOpen : jointClosed
 }

@@ -1,40 +1,35 @@
-import { signedArea } from '../measure/area.ts'
+import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
-import type { Segment } from '../shape/segment.ts'
-import { addPiece, emptyPieces, type OffsetPieces } from './offset-pieces.ts'
 import { type JoinOptions, type PathOptions, usualMitreLimit } from './options.ts'
-import { emptyCurve, type PackedCurve } from './packed-curve.ts'
-import { appendRawChain, type ChainStyle } from './raw-chain.ts'
+import type { ChainStyle } from './raw-chain.ts'
+import { type RawCurve, rawPath, rawRegions } from './raw-curve.ts'
 import { trimRawCurve } from './trim-raw-curve.ts'
 
 /**
- * Regions grown (`delta` > 0, outward, holes shrink) or shrunk (`delta` < 0, inward, holes grow) by |delta|
- * millimetres. Arcs stay arcs, edges keep the tag of the edge they come from. What splits comes back as several
- * regions, what closes as fewer, what vanishes not at all: the result may be empty.
+ * Regions grown (`delta` > 0: outward, holes shrink) or shrunk (`delta` < 0: inward, holes grow) by |delta|
+ * millimetres. Arcs stay arcs; the offset of an edge keeps its tag. What splits comes back as several regions,
+ * what closes as fewer, what vanishes not at all: the result may be empty. A `delta` no greater than
+ * `coincident` changes nothing.
  *
  * With round joins the result is the set of points nearer to the regions than `delta`, or, shrinking, of the
- * points in them that lie farther than |delta| from their boundary. The direction in which a contour runs
- * carries no meaning; regions may touch and, when growing, overlap.
+ * points in them that lie farther than |delta| from their boundary; its boundary keeps the distance within
+ * `printable`/10. The direction in which a contour runs carries no meaning. No contour crosses itself or
+ * another; growing, regions may touch and overlap.
  *
  * Fails with reason `not-finite` when a coordinate or `delta` is no finite number, with `mitre-limit` when that
- * is below 1, and with `unresolved` when crossings contradict each other.
+ * is below 1, and with the reason of the arrangement when its crossings contradict each other.
  */
 export function offsetRegions(
   regions: readonly Region[],
   delta: number,
   options: JoinOptions = {},
 ): Outcome<readonly Region[]> {
-  const input = { regions, delta, options }
+  const asked = { operation: 'offsetRegions', input: { regions, delta, options } }
   const wrong = wrongStyle(delta, options)
-  if (wrong !== undefined) return failure({ operation: 'offsetRegions', ...wrong, input })
-  if (delta === 0) return success(regions)
-  const raw = createRaw({ delta, join: options.join ?? 'round', mitreLimit: limitOf(options), end: 'round' })
-  for (const region of regions) {
-    addClosed(raw, region.outer, signedArea(region.outer) < 0)
-    for (const hole of region.holes) addClosed(raw, hole, signedArea(hole) > 0)
-  }
-  return trimRawCurve(raw.curve, raw.edges, options.joinTag, { operation: 'offsetRegions', input })
+  if (wrong !== undefined) return failure({ ...asked, ...wrong })
+  if (Math.abs(delta) <= coincident) return success(regions)
+  return resolve(style => rawRegions(regions, style), delta, options, asked)
 }
 
 /** {@link offsetRegions} of a single region. */
@@ -47,33 +42,23 @@ export function offsetRegion(
 }
 
 /**
- * The band of points within `distance` millimetres of a path, on both sides of it. An open path is closed at
- * its ends as `options.end` says; a closed one gives a band with a hole, or without where the inside is all
- * taken up. With round joins and ends it holds exactly the points nearer to the path than `distance`.
+ * The band of points within `distance` millimetres of a path, on both sides of it. The path may cross itself.
+ * An open one is closed at its ends as `options.end` says; a closed one gives a band with a hole, or none where
+ * the inside is all taken up. With round joins and ends the band holds exactly the points nearer to the path
+ * than `distance`.
  *
- * Fails as {@link offsetRegions} does, and with `distance` when that is not positive.
+ * Fails as {@link offsetRegions} does, and with `distance` when that is not greater than `coincident`.
  */
 export function offsetPath(
   path: Contour,
   distance: number,
   options: PathOptions = {},
 ): Outcome<readonly Region[]> {
-  const input = { path, distance, options }
-  const operation = 'offsetPath'
+  const asked = { operation: 'offsetPath', input: { path, distance, options } }
   const wrong = wrongStyle(distance, options)
-  if (wrong !== undefined) return failure({ operation, ...wrong, input })
-  if (!(distance > 0)) return failure({ operation, reason: 'distance', facts: { distance }, input })
-  const raw = createRaw({
-    delta: distance,
-    join: options.join ?? 'round',
-    mitreLimit: limitOf(options),
-    end: options.end ?? 'round',
-  })
-  if (path.closed) {
-    addClosed(raw, path, false)
-    addClosed(raw, path, true)
-  } else addOpen(raw, path)
-  return trimRawCurve(raw.curve, raw.edges, options.joinTag, { operation, input })
+  if (wrong !== undefined) return failure({ ...asked, ...wrong })
+  if (!(distance > coincident)) return failure({ ...asked, reason: 'distance', facts: { distance } })
+  return resolve(style => rawPath(path, style), distance, options, asked)
 }
 
 function wrongStyle(
@@ -81,46 +66,30 @@ function wrongStyle(
   options: JoinOptions,
 ): { reason: string; facts: Record<string, number> } | undefined {
   if (!Number.isFinite(delta)) return { reason: 'not-finite', facts: { delta } }
-  const mitreLimit = limitOf(options)
+  const mitreLimit = options.mitreLimit ?? usualMitreLimit
   return mitreLimit >= 1 ? undefined : { reason: 'mitre-limit', facts: { mitreLimit } }
 }
 
-function limitOf(options: JoinOptions): number {
-  return options.mitreLimit ?? usualMitreLimit
-}
+/**
+ * By how many times `coincident` the distance is changed in turn where the arrangement at the very distance
+ * contradicts itself. Such a contradiction needs several crossings within `coincident` of one another, and a
+ * distance as little different as this parts them; it is far within what the result promises.
+ */
+const nudges = [0, 1, -1, 3, -3]
 
-/** A raw curve being built, and the edges it comes from by source number. */
-type Raw = {
-  readonly curve: PackedCurve
-  readonly edges: Segment[]
-  readonly style: ChainStyle
-}
-
-function createRaw(style: ChainStyle): Raw {
-  return { curve: emptyCurve(64), edges: [], style }
-}
-
-function addClosed(raw: Raw, contour: Contour, backwards: boolean): void {
-  const pieces = emptyPieces(contour.segments.length)
-  addEdges(raw, pieces, contour.segments, backwards)
-  appendRawChain(raw.curve, pieces, [], raw.style)
-}
-
-/** There and back again, so that the right of travel is first one side of the path and then the other. */
-function addOpen(raw: Raw, path: Contour): void {
-  const pieces = emptyPieces(2 * path.segments.length)
-  addEdges(raw, pieces, path.segments, false)
-  const there = pieces.count
-  addEdges(raw, pieces, path.segments, true)
-  if (there > 0) appendRawChain(raw.curve, pieces, [there - 1, pieces.count - 1], raw.style)
-}
-
-function addEdges(raw: Raw, pieces: OffsetPieces, segments: readonly Segment[], backwards: boolean): void {
-  const { edges, style } = raw
-  const n = segments.length
-  for (let k = 0; k < n; k++) {
-    const edge = segments[backwards ? n - 1 - k : k]!
-    addPiece(pieces, edge, edges.length, backwards, style.delta)
-    edges.push(edge)
+function resolve(
+  build: (style: ChainStyle) => RawCurve,
+  delta: number,
+  options: PathOptions,
+  asked: { readonly operation: string; readonly input: unknown },
+): Outcome<readonly Region[]> {
+  const { join = 'round', end = 'round', mitreLimit = usualMitreLimit, joinTag } = options
+  let first: Outcome<readonly Region[]> | undefined
+  for (const nudge of nudges) {
+    const style = { delta: delta + nudge * coincident, join, end, mitreLimit }
+    const outcome = trimRawCurve(build(style), joinTag, asked)
+    if (outcome.ok) return outcome
+    first ??= outcome
   }
+  return first!
 }

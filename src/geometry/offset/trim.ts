@@ -4,8 +4,15 @@ import type { Crossings } from './find-crossings.ts'
 import { type PackedCurve, stride } from './packed-curve.ts'
 import { orderEvents, type Walk, windingAtStart } from './walk.ts'
 
-/** A closed part of a curve: its segments in order, the points between them. */
+/** A closed part of a curve: its segments in order, and the point where each of them begins. */
 export type Ring = { readonly segments: number[]; readonly points: Point[] }
+
+/** The boundary of the points with a positive winding number: chains that belong to it whole, and rings made of parts. */
+export type Boundary = {
+  /** First segment of each whole chain, and the one after its last. */
+  readonly chains: readonly (readonly [number, number])[]
+  readonly rings: readonly Ring[]
+}
 
 /**
  * The boundary of the points with a positive winding number, as rings that run with those points on their
@@ -15,8 +22,9 @@ export type Ring = { readonly segments: number[]; readonly points: Point[] }
  *
  * @returns undefined when the numbers contradict each other, which plain crossings cannot do
  */
-export function trimByWinding(curve: PackedCurve, tree: BoxTree, crossings: Crossings): Ring[] | undefined {
+export function trimByWinding(curve: PackedCurve, tree: BoxTree, crossings: Crossings): Boundary | undefined {
   const walk = orderEvents(curve, crossings)
+  const whole: [number, number][] = []
   const rings: Ring[] = []
   const kept = new Uint8Array(walk.count)
   /** For the last event of a chain the chain's first, for every other the one after it. */
@@ -30,7 +38,7 @@ export function trimByWinding(curve: PackedCurve, tree: BoxTree, crossings: Cros
     const from = walk.startOn[begin]!
     const to = walk.startOn[end]!
     if (from === to) {
-      if (winding === 0) rings.push(wholeChain(curve, begin, end))
+      if (winding === 0) whole.push([begin, end])
       continue
     }
     const atStart = winding
@@ -48,16 +56,7 @@ export function trimByWinding(curve: PackedCurve, tree: BoxTree, crossings: Cros
     if (ring === undefined) return undefined
     rings.push(ring)
   }
-  return rings
-}
-
-function wholeChain(curve: PackedCurve, begin: number, end: number): Ring {
-  const ring: Ring = { segments: [], points: [] }
-  for (let k = begin; k < end; k++) {
-    ring.segments.push(k)
-    ring.points.push(startOf(curve, k))
-  }
-  return ring
+  return { chains: whole, rings }
 }
 
 function startOf(curve: PackedCurve, k: number): Point {

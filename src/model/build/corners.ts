@@ -37,12 +37,13 @@ export function resolveCorners(context: Context, plan: CornersPlan): ResolvedCor
   return { corners, made, missing, unknown }
 }
 
-/** A rectangle with its corners made; nothing where they do not fit, which is reported at `source`. */
+/** A rectangle with its corners made; nothing where they do not fit, which is reported where their sizes stand. */
 export function corneredRectangle(
   context: Context,
   bounds: Bounds,
   corners: ResolvedCorners['corners'],
-  source: Source,
+  plan: CornersPlan,
+  roundEnds: readonly Source[] = [],
 ): Region | undefined {
   const made = rectangleWithCorners(bounds, corners)
   if (made.ok) return made.value
@@ -50,7 +51,7 @@ export function corneredRectangle(
   context.report({
     rule: 'corners-too-large',
     severity: 'error',
-    places: [{ source }],
+    places: [...sourcesAlong(plan, String(side)), ...roundEnds].map(source => ({ source })),
     facts: {
       edge: String(side),
       corners: { value: Number(wanted), unit: 'mm' },
@@ -58,4 +59,12 @@ export function corneredRectangle(
     },
   })
   return undefined
+}
+
+/** Where the sizes of the two corners of a side stand; one place where one size stands for both. */
+function sourcesAlong(corners: CornersPlan, side: string): readonly Source[] {
+  const sources = cornerNames
+    .filter(name => name.includes(side))
+    .flatMap(name => corners[name]?.length.source ?? [])
+  return sources.filter((source, i) => sources.findIndex(s => s.from === source.from) === i)
 }

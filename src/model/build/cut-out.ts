@@ -18,10 +18,10 @@ import type { Site } from './site.ts'
 export const buildCutOut: CutBuilder<CutOutPlan> = (site, cut) => {
   const shape = wasteShape(site, cut)
   const faces = facesOf(site, cut)
-  if (shape === undefined || faces === undefined) return []
+  if (faces === undefined) return []
   return faces.flatMap(({ frame, id }): readonly Feature[] => {
     const lacking = (missing: readonly Missing[]) => [unplaced(cut, id, frame.id, missing)]
-    const region = 'missing' in shape ? shape : placedWaste(site, frame, cut, shape)
+    const region = shape && 'outer' in shape ? placedWaste(site, frame, cut, shape) : shape
     if (region === undefined) return []
     if ('missing' in region) return lacking(region.missing)
     const entry = entryHole(site, frame, cut.entry, region)
@@ -51,7 +51,7 @@ function wasteShape(site: Site, { shape }: CutOutPlan): Waste {
       const missing = [...missingSizes({ 'size along': along, 'size across': across }), ...corners.missing]
       if (!isKnown(along) || !isKnown(across) || missing.length > 0) return { missing }
       const bounds = { left: 0, right: along.mm, bottom: 0, top: across.mm }
-      return corneredRectangle(context, bounds, corners.corners, shape.along.source)
+      return corneredRectangle(context, bounds, corners.corners, shape.corners)
     }
     case 'outline': {
       const made = buildOutline(context, shape.outline, shape.placed ? extent : undefined)

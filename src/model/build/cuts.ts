@@ -1,6 +1,7 @@
 import type { CutPlan, PartPlan } from '../../plan/plan.ts'
 import type { Feature } from '../feature.ts'
 import { buildCut } from './cut.ts'
+import { placedIn } from './placed-in.ts'
 import type { Site } from './site.ts'
 
 /** The cuts of a part, in the plan's order, each built after the one that it is placed from. */
@@ -69,6 +70,7 @@ function inCut(site: Site, cut: CutPlan): Site {
     context: {
       ...context,
       place: { ...context.place, feature },
+      report: finding => context.report(placedIn(finding, { feature })),
       confirmed: context.confirmed || (part !== undefined && context.confirms(part, feature)),
     },
   }

@@ -7,12 +7,12 @@ import { resolvePositive } from './resolve-size.ts'
 /** Rows of holes, numbered line by line from the first hole on; each line of the grid runs along the face. */
 export const buildGrid: CutBuilder<GridPlan> = (site, cut) => {
   const [along, across] = cut.spacing.map(s => resolvePositive(site.context, s, 'the spacing'))
-  if (along === undefined || across === undefined) return []
   const [columns, lines] = [cut.count[0].value, cut.count[1].value]
   return buildHoles(
     site,
     cut,
     (frame, at) => {
+      if (along === undefined || across === undefined) return undefined
       if (!isKnown(along) || !isKnown(across)) return { centres: [] }
       const x = steps(cut, 'along', frame, along.mm, columns)
       const y = steps(cut, 'across', frame, across.mm, lines)

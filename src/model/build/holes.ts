@@ -20,7 +20,10 @@ export type Pattern =
   | { readonly missing: readonly Missing[] }
   | undefined
 
-/** The bores of a cut that makes several alike. `pattern` says where they are on a face, about the place given. */
+/**
+ * The bores of a cut that makes several alike. `pattern` says where they are on a face, about the place given. All
+ * of a cut is looked at, whatever of it is at fault, so that every fault comes out in one run.
+ */
 export function buildHoles(
   site: Site,
   cut: HolesPlan,
@@ -29,12 +32,12 @@ export function buildHoles(
 ): readonly Feature[] {
   const bored = resolveBore(site.context, cut)
   const faces = facesOf(site, cut)
-  if (bored === undefined || faces === undefined) return []
+  if (faces === undefined) return []
   return faces.flatMap(({ frame, id }) => {
     const placed = place(site, frame, cut.at, { along: 0, across: 0 })
     if (placed === undefined) return []
     const holes = 'at' in placed ? pattern(frame, placed.at) : placed
-    if (holes === undefined) return []
+    if (holes === undefined || bored === undefined) return []
     const missing = [...missingOf(bored), ...missingElse, ...missingOf(holes)]
     if (missing.length > 0 || 'missing' in bored || 'missing' in holes) {
       return [unplaced(cut, id, frame.id, missing)]

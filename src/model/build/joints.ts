@@ -1,4 +1,3 @@
-import { nearestName } from '../../length/nearest-name.ts'
 import { sayFace } from '../../plan/face-name.ts'
 import type { FitPlan, JointPlan, Plan } from '../../plan/plan.ts'
 import type { Feature } from '../feature.ts'

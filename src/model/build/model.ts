@@ -5,13 +5,15 @@ import { defaultWorkshop } from '../../workshop/defaults.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import type { Model, Part, Undrawn } from '../part.ts'
 import type { Context } from './context.ts'
+import { tooManyFeatures } from './count-features.ts'
 import { buildJoints } from './joints.ts'
 import { reportUnknownConfirmed, takeNotes } from './notes.ts'
 import { buildPart } from './part.ts'
 import { buildPins } from './pins.ts'
+import { placedIn } from './placed-in.ts'
 import { resolvePositive } from './resolve-size.ts'
 import { planScope } from './scope.ts'
-import { buildStock } from './stock.ts'
+import { buildStock, onRack } from './stock.ts'
 
 /**
  * Works out every value of a plan. There is no model where a value cannot be worked out: then every fault is
@@ -21,6 +23,8 @@ export function buildModel(
   plan: Plan,
   workshop: Workshop = defaultWorkshop,
 ): { readonly model?: Model; readonly findings: readonly Finding[] } {
+  const tooMany = tooManyFeatures(plan.parts)
+  if (tooMany !== undefined) return { findings: [tooMany] }
   const { notes, findings, scaled, names } = takeNotes(plan)
   const scope = planScope(plan, notes)
   const unpinned = { ...notes, unit: plan.units, workshop, scope, place: {}, confirmed: false }
@@ -29,7 +33,7 @@ export function buildModel(
   const stock = plan.stock.map(s => buildStock(s, context))
   const parts = new Map<string, Part | Undrawn>()
   for (const part of plan.parts) {
-    const built = buildPart(part, inPart(context, part.id.value), plan.stock)
+    const built = buildPart(part, inPart(context, part.id.value), stock)
     if (built !== undefined) parts.set(part.id.value, built)
   }
   reportUnknownConfirmed(plan, context.report)
@@ -41,7 +45,7 @@ export function buildModel(
       file: plan.file,
       units: plan.units,
       precision,
-      stock,
+      stock: stock.map(onRack),
       pins: [...context.pins.values()],
       parts: [...parts.values()].filter((p): p is Part => 'drawn' in p),
       undrawn: [...parts.values()].filter((p): p is Undrawn => !('drawn' in p)),
@@ -74,16 +78,11 @@ function buildPrecision(plan: Plan, context: Context): number | undefined {
   return undefined
 }
 
-/** What is found in a part says so in each of its places. */
 function inPart(context: Context, part: string): Context {
   return {
     ...context,
     place: { part },
     confirmed: context.confirms(part),
-    report: finding => context.report(placedIn(finding, part)),
+    report: finding => context.report(placedIn(finding, { part })),
   }
-}
-
-function placedIn<F extends Finding>(finding: F, part: string): F {
-  return { ...finding, places: finding.places.map(place => ({ part, ...place })) }
 }

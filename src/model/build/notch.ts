@@ -24,7 +24,7 @@ export const buildNotch: CutBuilder<NotchPlan> = (site, cut) => {
     ...('missing' in middle ? [middle.missing] : []),
   ]
   if (!isKnown(along) || !isKnown(into) || 'missing' in middle) {
-    return [unplaced(cut, cut.id.value, 'front', missing)]
+    return [unplaced(cut, cut.id.value, edge, missing)]
   }
   const region = waste(edge, middle.value, along.mm, into.mm, extent)
   return [

@@ -5,7 +5,7 @@ import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { nearestName } from '../../length/nearest-name.ts'
 import { type FaceName, isSide } from '../../plan/face-name.ts'
-import type { PartPlan, StockPlan, WrittenLength } from '../../plan/plan.ts'
+import type { PartPlan } from '../../plan/plan.ts'
 import { boxPose, type Extent, faceExtent } from '../box-faces.ts'
 import { mirrorSolid } from '../mirror.ts'
 import type { Face, Part, Piece, Solid, Undrawn } from '../part.ts'
@@ -18,12 +18,13 @@ import { resolvePositive } from './resolve-size.ts'
 import { withPartSizes } from './scope.ts'
 import { buildShape } from './shape.ts'
 import type { Shape } from './shape-builder.ts'
+import type { ResolvedStock } from './stock.ts'
 
 /** A part, or what keeps it from being drawn; nothing where a fault has been reported. */
 export function buildPart(
   plan: PartPlan,
   context: Context,
-  stock: readonly StockPlan[],
+  stock: readonly ResolvedStock[],
 ): Part | Undrawn | undefined {
   const fromStock = findStock(context, plan, stock)
   if (fromStock === 'unknown-stock') return undefined
@@ -91,9 +92,9 @@ export function buildPart(
   }
 }
 
-function stockOf({ id, label, wood }: StockPlan): Pick<Part, 'stock' | 'stockId' | 'wood'> {
-  const stock = { stock: label?.value ?? id.value, stockId: id.value }
-  return wood === undefined ? stock : { ...stock, wood: wood.value }
+function stockOf({ id, label, wood }: ResolvedStock): Pick<Part, 'stock' | 'stockId' | 'wood'> {
+  const stock = { stock: label, stockId: id }
+  return wood === undefined ? stock : { ...stock, wood }
 }
 
 function sideNamesOf({ sides: names }: PartPlan): Part['sideNames'] {
@@ -108,16 +109,16 @@ function sideNamesOf({ sides: names }: PartPlan): Part['sideNames'] {
 function findStock(
   context: Context,
   plan: PartPlan,
-  stock: readonly StockPlan[],
-): StockPlan | undefined | 'unknown-stock' {
+  stock: readonly ResolvedStock[],
+): ResolvedStock | undefined | 'unknown-stock' {
   if (plan.from === undefined) return undefined
   const wanted = plan.from.value
-  const found = stock.find(s => s.id.value === wanted)
+  const found = stock.find(s => s.id === wanted)
   if (found !== undefined) {
     context.noteUse('stock', wanted, plan.from.source)
     return found
   }
-  const names = stock.map(s => s.id.value)
+  const names = stock.map(s => s.id)
   const nearest = nearestName(wanted, names)
   context.report({
     rule: 'unknown-stock',
@@ -128,10 +129,10 @@ function findStock(
   return 'unknown-stock'
 }
 
-function resolveThickness(context: Context, plan: PartPlan, stock: StockPlan | undefined): Resolved {
+function resolveThickness(context: Context, plan: PartPlan, stock: ResolvedStock | undefined): Resolved {
   const own = plan.thickness
   if (own !== undefined) return resolvePositive(context, own, 'the thickness')
-  if (stock !== undefined) return resolvePositive(ofStock(context, stock), stock.thickness, 'the thickness')
+  if (stock !== undefined) return stock.thickness
   context.report({
     rule: 'thickness-missing',
     severity: 'error',
@@ -141,11 +142,6 @@ function resolveThickness(context: Context, plan: PartPlan, stock: StockPlan | u
     facts: {},
   })
   return undefined
-}
-
-/** A size of the stock is confirmed with the stock, and belongs to it. */
-export function ofStock(context: Context, stock: StockPlan): Context {
-  return { ...context, place: {}, confirmed: context.confirms(stock.id.value) }
 }
 
 type Edge = { readonly frame: FaceFrame; readonly face: Face }

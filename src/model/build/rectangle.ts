@@ -22,7 +22,9 @@ export const buildRectangle: ShapeBuilder<'rectangle'> = (context, { size, corne
     ]),
   )
   const bounds = { left: 0, bottom: 0, right: length.mm, top: width.mm }
-  const outline = corneredRectangle(context, bounds, { ...corners.corners, ...round }, size.source)
+  const made = { ...corners.corners, ...round }
+  const ends = roundEnds.map(({ source }) => source)
+  const outline = corneredRectangle(context, bounds, made, plan, ends)
   return (
     outline && {
       kind: 'rectangle',

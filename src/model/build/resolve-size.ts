@@ -89,7 +89,7 @@ export function noting({ scope, noteUse }: Pick<Context, 'scope' | 'noteUse'>, a
       noteUse('let', name, at)
       return scope.get(name)
     },
-    keys: scope.keys,
+    keys: () => scope.keys(),
   }
 }
 

@@ -15,10 +15,9 @@ export const buildRow: CutBuilder<RowPlan> = (site, cut) => {
   if (run.kind === 'last')
     return buildHoles(site, cut, (frame, at) => asFarAsLast(site, cut, run.last, frame, at))
   const spacing = resolvePositive(site.context, run.spacing, 'the spacing')
-  if (spacing === undefined) return []
   const pattern = (frame: FaceFrame, at: Point): Pattern => {
-    const direction = rowDirection(site, cut, run.toward, frame)
-    if (direction === undefined) return undefined
+    const direction = rowDirection(site, run.toward, frame)
+    if (direction === undefined || spacing === undefined) return undefined
     return isKnown(spacing) ? spaced(cut, run.toward.value, spacing, direction, frame, at) : { centres: [] }
   }
   return buildHoles(site, cut, pattern, missingSizes({ spacing }))
@@ -64,7 +63,6 @@ function line(count: number, centre: (i: number) => Point): Pattern {
 /** Which of the face's two directions the row runs in. */
 function rowDirection(
   { context }: Site,
-  cut: RowPlan,
   toward: Extract<RowPlan['run'], { kind: 'spacing' }>['toward'],
   { along, across }: FaceFrame,
 ): 'along' | 'across' | undefined {
@@ -73,7 +71,7 @@ function rowDirection(
   context.report({
     rule: 'row-direction',
     severity: 'error',
-    places: [{ source: toward.source, feature: cut.id.value }],
+    places: [{ source: toward.source }],
     facts: { found: toward.value, allowed: [...along, ...across].join(', ') },
   })
   return undefined

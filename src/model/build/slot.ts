@@ -18,27 +18,18 @@ export const buildSlot: CutBuilder<SlotPlan> = (site, cut) => {
   const depth = resolveDepth(context, cut.depth)
   const angle = cut.angle === undefined ? 0 : resolveAngle(context, cut.angle)
   const faces = facesOf(site, cut)
-  if (along === undefined || across === undefined || depth === undefined || angle === undefined) return []
   if (faces === undefined) return []
   const ends = cut.ends.value
-  if (ends === 'round' && isKnown(along) && isKnown(across) && along.mm <= across.mm) {
-    context.report({
-      rule: 'round-ends',
-      severity: 'error',
-      places: [{ source: cut.ends.source, feature: cut.id.value }],
-      facts: { along: { value: along.mm, unit: 'mm' }, across: { value: across.mm, unit: 'mm' } },
-    })
-    return []
-  }
   const shape =
-    isKnown(along) && isKnown(across) && angle !== 'unknown'
+    isKnown(along) && isKnown(across) && typeof angle === 'number'
       ? turned(slotAboutOrigin(along.mm, across.mm, ends), angle)
       : undefined
   const box = shape && contourBounds(shape.outer)
   const reach = box ? { along: box.right - box.left, across: box.top - box.bottom } : { along: 0, across: 0 }
   return faces.flatMap(({ frame, id }): readonly Feature[] => {
     const placed = place(site, frame, cut.at, reach)
-    if (placed === undefined) return []
+    if (placed === undefined || angle === undefined || depth === undefined) return []
+    if (along === undefined || across === undefined) return []
     const missing = [
       ...missingSizes({ 'size along': along, 'size across': across, depth, angle }),
       ...('missing' in placed ? placed.missing : []),
@@ -58,12 +49,14 @@ export const buildSlot: CutBuilder<SlotPlan> = (site, cut) => {
   })
 }
 
+/** Of round ends the two short ones are; a slot as long as wide is a circle. */
 function slotAboutOrigin(along: number, across: number, ends: 'square' | 'round'): Region {
   if (ends === 'square') {
     return rectangle({ left: -along / 2, right: along / 2, bottom: -across / 2, top: across / 2 })
   }
-  const half = (along - across) / 2
-  return stadium({ x: -half, y: 0 }, { x: half, y: 0 }, across)
+  const half = Math.abs(along - across) / 2
+  const reach = along > across ? { x: half, y: 0 } : { x: 0, y: half }
+  return stadium({ x: 0 - reach.x, y: 0 - reach.y }, reach, Math.min(along, across))
 }
 
 function turned(region: Region, angle: number): Region {

@@ -7,6 +7,7 @@ import { countIn, leaf } from '../schema/leaf.ts'
 import { mapping } from '../schema/mapping.ts'
 import type { Reader } from '../schema/reader.ts'
 import { dimensions } from '../schema/size.ts'
+import { placeWithin } from '../yaml/tree.ts'
 import { bored, boredInJson, boredKeys } from './bored.ts'
 import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
@@ -16,7 +17,8 @@ const wantedCounts = `how many along x how many across, such as 4 x 3, at most $
 
 const counts: Reader<GridPlan['count']> = leaf(
   wantedCounts,
-  ({ text, source, within }, fail) => {
+  (node, fail) => {
+    const { text, source } = node
     const [, first = '', between = '', second = ''] = /^(\d+)(\s*[xX×]\s*)(\d+)$/.exec(text.trim()) ?? []
     const along = countIn(first, maxRowCount)
     const across = countIn(second, maxRowCount)
@@ -26,8 +28,8 @@ const counts: Reader<GridPlan['count']> = leaf(
     const from = text.indexOf(first)
     const then = from + first.length + between.length
     return [
-      { value: along, source: within(from, from + first.length) },
-      { value: across, source: within(then, then + second.length) },
+      { value: along, source: placeWithin(node, from, from + first.length) },
+      { value: across, source: placeWithin(node, then, then + second.length) },
     ]
   },
   { type: 'string', pattern: '^\\s*\\d+\\s*[xX×]\\s*\\d+\\s*$' },

@@ -26,8 +26,7 @@ export const notch: CutReaders['notch'] = mapping(
     }
     const isEdge = edge.value === 'bottom' || edge.value === 'top'
     const direction = isEdge ? 'along' : 'across'
-    // along the edge of the front: left to right on an edge, bottom to top on an end
-    const position = fromSides(at, 'front', source, fail, [direction])
+    const position = fromSides(at, edge.value, source, fail, [direction])
     if (!position || !along || !into) return undefined
     const place = position[direction]
     return {

@@ -4,6 +4,7 @@ import type { OutlineStep, StepShape } from '../plan.ts'
 import type { MappingPlace } from '../yaml/tree.ts'
 import { angle } from './angle.ts'
 import { list } from './collection.ts'
+import { cornerShape, cornerShapes } from './corners.ts'
 import { id } from './id.ts'
 import { choice, flag } from './leaf.ts'
 import { mapping } from './mapping.ts'
@@ -23,8 +24,7 @@ const keys = {
   bend: optional(angle),
   tangent: optional(flag),
   name: optional(id),
-  round: optional(size),
-  chamfer: optional(size),
+  ...cornerShapes,
   corner: optional(id),
 }
 
@@ -39,11 +39,8 @@ export const outlineStep: Reader<OutlineStep> = mapping(
   },
   keys,
   (values, place, fail) => {
-    const { name, round, chamfer, corner } = values
-    if (round && chamfer) {
-      return void fail(fault('not-both', place.keys.get('chamfer')!, { first: 'round', second: 'chamfer' }))
-    }
-    const made = round ?? chamfer
+    const { name, corner } = values
+    const made = cornerShape(values, place, fail)
     if (corner && !made) {
       const wanted = 'a radius: only a corner that is rounded or chamfered becomes an edge with a name'
       return void fail(
@@ -55,9 +52,7 @@ export const outlineStep: Reader<OutlineStep> = mapping(
       shape && {
         ...shape,
         ...(name ? { name } : {}),
-        ...(made
-          ? { corner: { kind: round ? ('round' as const) : ('chamfer' as const), length: made } }
-          : {}),
+        ...(made ? { corner: made } : {}),
         ...(corner ? { cornerName: corner } : {}),
         source: place.source,
       }

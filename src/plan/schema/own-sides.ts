@@ -96,7 +96,7 @@ function plainWords(node: TreeNode, sideOf: ReadonlyMap<string, Side>): TreeNode
 
 function plainWord(leaf: Leaf, sideOf: ReadonlyMap<string, Side>): Leaf {
   const side = sideOf.get(leaf.text)
-  return side === undefined ? leaf : makeLeaf({ ...leaf, text: side, within: () => leaf.source })
+  return side === undefined ? leaf : makeLeaf({ ...leaf, text: side })
 }
 
 function plainKeys(position: Mapping, sideOf: ReadonlyMap<string, Side>, fail: Fail): Mapping {

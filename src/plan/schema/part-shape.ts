@@ -92,7 +92,7 @@ const shapes: {
       return void fail(fault('missing-key', heading, { key: 'size', within: 'a tapered part', wanted }))
     if (!width) return { ...taper, length }
     const found = `${size!.length} sizes`
-    return void fail(fault('not-a-size', keys.get('size')!, { found, wanted, why: 'dimension-count' }))
+    return void fail(fault('not-a-size', width.source, { found, wanted, why: 'dimension-count' }))
   },
   round: ({ round, inside }, { source }) =>
     round && { kind: 'disc', diameter: round, ...(inside ? { inside } : {}), source },
@@ -108,5 +108,7 @@ function partSize(
     return { length, width, source: { ...length.source, to: (thickness ?? width).source.to } }
   }
   const wanted = 'length x width x thickness, such as 6 7/8 x 1 5/16 x 7/16'
-  return void fail(fault('not-a-size', key, { found: 'one size', wanted, why: 'dimension-count' }))
+  return void fail(
+    fault('not-a-size', length?.source ?? key, { found: 'one size', wanted, why: 'dimension-count' }),
+  )
 }

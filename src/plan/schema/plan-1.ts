@@ -20,7 +20,7 @@ import { usualPrecision } from './usual-precision.ts'
 
 /** What the format version 1 holds, without the file's name. */
 export const plan1: Reader<Omit<Plan, 'file'>> = mapping(
-  { name: 'a plan', example: 'title: Garden gate', later: ['templates', 'use'] },
+  { name: 'a plan', example: 'paperjig: 1' },
   {
     paperjig: leaf('1', ({ source }) => source, { const: 1 }),
     title: label,

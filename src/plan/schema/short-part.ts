@@ -1,7 +1,7 @@
 import type { Finding } from '../../finding/finding.ts'
 import { readSize } from '../../length/read-size.ts'
 import type { Located, PartPlan, WrittenLength } from '../plan.ts'
-import type { Leaf } from '../yaml/tree.ts'
+import { type Leaf, pieceOf } from '../yaml/tree.ts'
 import { leaf, located } from './leaf.ts'
 import type { UnnamedPart } from './part.ts'
 import type { Fail, Reader } from './reader.ts'
@@ -33,21 +33,17 @@ export const shortPart: Reader<ShortPart> = leaf(words, (node, fail) => {
     const [length, width, thickness] = dimensionsIn(node, words, [3], fail) ?? []
     return length && width && thickness && { part: inFull(node, length, width, thickness), last: undefined }
   }
-  const rest = before.slice(0, -1)
-  const [length, width] = dimensionsIn(shortened(node, rest), words, [2], fail) ?? []
+  const face = pieceOf(node, 0, before.length - 1)
+  const [length, width] = dimensionsIn(face, words, [2], fail) ?? []
   if (!length || !width) return undefined
   const from = node.text.lastIndexOf(word)
-  const source = node.within(from, from + word.length)
+  const last = pieceOf(node, from, from + word.length)
   const read = readSize(word)
   const thickness = read.ok
-    ? { size: read.value, source }
-    : { fault: sizeFault(read.fault, { ...node, within: () => source }) }
-  return { part: inFull(node, length, width), last: { stock: { value: word, source }, thickness } }
+    ? { size: read.value, source: last.source }
+    : { fault: sizeFault(read.fault, last) }
+  return { part: inFull(node, length, width), last: { stock: located(word, last.source), thickness } }
 })
-
-function shortened(node: Leaf, text: string): Leaf {
-  return { ...node, text }
-}
 
 function inFull(
   node: Leaf,

@@ -9,8 +9,8 @@ import { wantedFor } from './syntax-wording.ts'
 import { type Unclosed, unclosedIn } from './unclosed.ts'
 
 /**
- * What is not YAML in a document, in the maker's words, at most one fault a line: what follows on the same line
- * is nearly always a consequence of the first.
+ * What is not YAML in a document, in the maker's words. One fault upsets much of what follows it, so there is at
+ * most one a line, and what has no name of its own is said once for each thing that was wanted.
  */
 export function syntaxFaults(document: Document.Parsed, text: string, file: string): readonly Finding[] {
   const problems = [
@@ -19,13 +19,19 @@ export function syntaxFaults(document: Document.Parsed, text: string, file: stri
   ].sort((a, b) => a.pos[0] - b.pos[0])
   const unclosed = problems.length > 0 ? unclosedIn(document, text) : []
   const found: Finding[] = []
-  let lineOfLast = -1
+  const said = new Set<string>()
+  let endOfLine = -1
   for (const problem of problems) {
     if (found.length > maxFindings) break
+    if (problem.pos[0] <= endOfLine) continue
     const line = lineAround(text, problem.pos[0])
-    if (line.from === lineOfLast) continue
-    lineOfLast = line.from
-    found.push(syntaxFault(problem, { unclosed, text, file, line }))
+    endOfLine = line.from + line.text.length
+    const finding = syntaxFault(problem, { unclosed, text, file, line })
+    if (finding.rule === 'not-yaml') {
+      if (said.has(finding.facts.wanted)) continue
+      said.add(finding.facts.wanted)
+    }
+    found.push(finding)
   }
   return found
 }
@@ -81,6 +87,7 @@ function colonInText({ code, pos }: YAMLError, { text, file, line }: Surrounding
   if (code !== 'BLOCK_AS_IMPLICIT_KEY' && code !== 'BLOCK_IN_FLOW') return undefined
   const [from, end] = pos
   const value = line.text.slice(from - line.from)
+  if (line.text.slice(0, from - line.from).trim() === '') return undefined
   if (!/[^\s{[,]:\s/.test(value) || text.slice(from, end).includes('\n')) return undefined
   const to = code === 'BLOCK_IN_FLOW' ? end : line.from + line.text.trimEnd().length
   return fault('colon-in-text', { file, from, to }, { text: excerpt(text.slice(from, to)) })

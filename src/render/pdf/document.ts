@@ -1,5 +1,6 @@
 import type { Packet } from '../../drawing/page.ts'
 import { legible } from '../../text/shown.ts'
+import { xmlText } from '../xml-text.ts'
 
 /** An object of the file that is written when it is ended. */
 export type Reference = {
@@ -22,11 +23,10 @@ export type EmbeddedFont = {
  */
 export type PdfDocument = {
   readonly page: { readonly height: number; readonly fonts: Record<string, Reference> }
-  readonly info: { CreationDate?: Date }
+  info: { CreationDate?: Date } & Readonly<Record<string, string | Date>>
+  _addInfo(): void
   readonly _root: Reference
   readonly _font: EmbeddedFont
-  /** Adds the properties a second time, as XMP. */
-  endMetadata(): void
   addPage(options: { size: readonly [number, number]; margin: number }): void
   addContent(operators: string): void
   ref(data?: Record<string, unknown>): Reference
@@ -58,12 +58,25 @@ export async function openDocument(packet: Packet, producer: string): Promise<Pd
   }
   const document = new PDFDocument(options as object) as unknown as PdfDocument
   if (packet.date === undefined) delete document.info.CreationDate
-  // the library writes titles into XMP without escaping them: `<` or `&` in one would spoil it
-  document.endMetadata = () => undefined
   const preferences = document._root.data.ViewerPreferences as Reference
   // asks the print dialogue to leave the size alone
   preferences.data.PrintScaling = 'None'
+  escapeMetadata(document)
   return document
+}
+
+/** The library copies title and names into a piece of XML as they are, where a title may hold markup. */
+function escapeMetadata(document: PdfDocument): void {
+  const addInfo = document._addInfo
+  document._addInfo = () => {
+    const info = document.info
+    // the library wants a date in it; a file that is to say none goes without this copy of its properties
+    if (info.CreationDate === undefined) return
+    const escaped = Object.entries(info).map(([key, v]) => [key, typeof v === 'string' ? xmlText(v) : v])
+    document.info = Object.fromEntries(escaped)
+    addInfo.call(document)
+    document.info = info
+  }
 }
 
 /** Ends the document and gathers its bytes. */

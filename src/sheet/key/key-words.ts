@@ -1,6 +1,8 @@
+import type { Side } from '../../finding/side.ts'
 import { nameBit } from '../../length/name-bit.ts'
 import type { Depth, Feature, Missing } from '../../model/feature.ts'
-import type { Model } from '../../model/part.ts'
+import type { Model, Piece } from '../../model/part.ts'
+import { type DistanceFrom, type FaceName, isSide, sayFace } from '../../plan/face-name.ts'
 import type { Words } from '../../text/words.ts'
 import { showSize } from '../show-size.ts'
 import type { KeyEntry } from './key-entry.ts'
@@ -43,29 +45,59 @@ function depthWords(depth: Depth, model: Model): Words {
 
 /** Which features bear the letter: a row by its name and number, not hole by hole. */
 export function memberNames({ members }: KeyEntry): string {
-  const names = members.map(({ id, row }) => (row === undefined ? id : `${row.row} (row of ${row.count})`))
+  const names = members.map(({ id, row, face }) => {
+    const name = row === undefined ? id : `${row.row} (row of ${row.count})`
+    return face === 'back' ? `${name}, from the back` : name
+  })
   return [...new Set(names)].join(', ')
 }
 
+/** What a side is called on a piece. */
+export type SideName = (side: Side) => string
+
+/**
+ * The sides of a mirrored piece keep their names, but its left end lies at the right: its ends are called by what
+ * they are, so that nobody measures from the wrong one.
+ */
+export function sideNames(hand: Piece['hand'], referenceEnd: Side): SideName {
+  return side => {
+    if (hand === 'drawn' || (side !== 'left' && side !== 'right')) return side
+    return side === referenceEnd ? 'the reference end' : 'the other end'
+  }
+}
+
 /** What a feature lacks: "a distance from left or right". */
-export function missingWords(missing: readonly Missing[]): string {
-  return missing
-    .map(m => {
-      switch (m.kind) {
-        case 'distance':
-          return `a distance from ${m.between.join(' or ')}`
-        case 'size':
-          return `the ${m.name}`
-        case 'place-of':
-          return `the place of ${m.cut}`
-        case 'outline':
-          return 'an outline that can be sawn'
-      }
-    })
-    .join(' and ')
+export function missingWords(missing: readonly Missing[], name: SideName): string {
+  return missing.map(m => missingWord(m, name)).join(' and ')
+}
+
+function missingWord(missing: Missing, name: SideName): string {
+  switch (missing.kind) {
+    case 'distance':
+      return `a distance from ${missing.between.map(from => nameOf(from, name)).join(' or ')}`
+    case 'size':
+      return `the ${missing.name}`
+    case 'place-of':
+      return `the place of ${missing.cut}`
+    case 'outline':
+      return 'an outline that can be sawn'
+  }
+}
+
+/** A face, or the end of an edge, by what it is called on the piece. */
+function nameOf(face: FaceName | DistanceFrom, name: SideName): string {
+  if (face === 'start' || face === 'end') return `the ${face} of the edge`
+  return isSide(face) ? name(face) : sayFace(face)
+}
+
+/** Features by name, a row once. */
+export function featureNames(features: readonly Feature[]): string {
+  return [...new Set(features.map(({ id, row }) => row?.row ?? id))].join(', ')
 }
 
 /** The features of a part that this face of it does not show, by name and face. */
-export function elsewhereWords(features: readonly Feature[]): string {
-  return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${face}`))].join(', ')
+export function elsewhereWords(features: readonly Feature[], name: SideName): string {
+  return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${nameOf(face, name)}`))].join(
+    ', ',
+  )
 }

@@ -1,6 +1,5 @@
 import type { Region } from '../../../src/geometry/shape/contour.ts'
 import type { Point } from '../../../src/geometry/shape/point.ts'
-import { polygon } from '../../../src/geometry/shape/polygon.ts'
 import { arc, line, type Segment } from '../../../src/geometry/shape/segment.ts'
 
 const pitch = 8
@@ -40,31 +39,4 @@ export function gear(teeth: number, centre: Point = { x: 0, y: 0 }): Region {
     from = next
   }
   return { outer: { segments, closed: true }, holes: [] }
-}
-
-/** A comb of `teeth` upright teeth 3 mm wide and 40 mm high, 3.5 mm apart, on a back 6 mm high. */
-export function comb(teeth: number, height = 40): Region {
-  const points: Point[] = [{ x: 0, y: -6 }]
-  const end = teeth * 6.5 - 3.5
-  points.push({ x: end, y: -6 })
-  for (let i = teeth - 1; i >= 0; i--) {
-    const left = i * 6.5
-    points.push({ x: left + 3, y: height }, { x: left, y: height })
-    if (i > 0) points.push({ x: left, y: 0 }, { x: left - 3.5, y: 0 })
-  }
-  return { outer: polygon(points), holes: [] }
-}
-
-/**
- * A star of `points` corners at even angles and radii from `random` (0 to 1), so wild that the offset of most
- * corners meets that of others. The mean distance of two neighbours stays the same whatever their number.
- */
-export function randomStar(points: number, random: () => number): Region {
-  const radius = (points * 4) / (2 * Math.PI)
-  const corners = Array.from({ length: points }, (_, i) => {
-    const r = radius + 12 * random()
-    const angle = ((i + 0.6 * random()) * 2 * Math.PI) / points
-    return { x: r * Math.cos(angle), y: r * Math.sin(angle) }
-  })
-  return { outer: polygon(corners), holes: [] }
 }
