@@ -1,7 +1,9 @@
 import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
 import type { Unit } from '../length/unit.ts'
-import type { WrittenSize } from '../length/written-size.ts'
+import type { Located, WrittenLength } from '../yaml/written.ts'
+
+export type * from '../yaml/written.ts'
 
 /**
  * A plan as it was written: every key known and of the right kind, every size parsed and none calculated, and
@@ -18,11 +20,6 @@ export type Plan = {
   readonly stock: readonly StockPlan[]
   readonly parts: readonly PartPlan[]
 }
-
-export type Located<T> = { readonly value: T; readonly source: Source }
-
-/** A size with the place where it stands; `source` covers the size's own characters. */
-export type WrittenLength = { readonly size: WrittenSize; readonly source: Source }
 
 /** An entry of `let`. */
 export type NamedSize = { readonly name: Located<string>; readonly length: WrittenLength }
