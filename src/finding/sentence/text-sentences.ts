@@ -2,8 +2,7 @@ import type { TextFacts } from '../reading-facts.ts'
 import type { Sentences } from './wording.ts'
 
 export const textSentences: Sentences<keyof TextFacts> = {
-  'not-utf-8': ({ facts }) =>
-    `the byte ${facts.byte} is not UTF-8 text; save it as plain text in UTF-8`,
+  'not-utf-8': ({ facts }) => `the byte ${facts.byte} is not UTF-8 text; save it as plain text in UTF-8`,
   'forbidden-character': ({ facts }) =>
     facts.character === 'U+000D'
       ? 'a carriage return stands here without a line feed; save the file with ordinary line ends'
