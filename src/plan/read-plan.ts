@@ -1,15 +1,15 @@
 import type { Finding } from '../finding/finding.ts'
-import { fault } from './fault.ts'
-import { inOrder } from './in-order.ts'
+import { buildTree } from '../yaml/document/build-tree.ts'
+import { parseYaml } from '../yaml/document/parse-yaml.ts'
+import { isMapping } from '../yaml/document/tree.ts'
+import { fault } from '../yaml/fault.ts'
+import { inOrder } from '../yaml/in-order.ts'
+import { wrongKind } from '../yaml/schema/leaf.ts'
+import { findingsOf } from '../yaml/schema/reader.ts'
+import { decode } from '../yaml/text/decode.ts'
 import type { Plan } from './plan.ts'
-import { wrongKind } from './schema/leaf.ts'
-import { findingsOf } from './schema/reader.ts'
-import { decode } from './text/decode.ts'
 import { readerFor } from './version.ts'
 import { whereabouts } from './whereabouts.ts'
-import { buildTree } from './yaml/build-tree.ts'
-import { parseYaml } from './yaml/parse-yaml.ts'
-import { isMapping } from './yaml/tree.ts'
 
 /**
  * What came of reading a plan file. `text` is the text in which the offsets of all sources count; it is empty

@@ -1,9 +1,9 @@
 import type { Side } from '../../finding/side.ts'
 import { sides } from '../../finding/side.ts'
+import { choice, located } from '../../yaml/schema/leaf.ts'
+import { optional, type Reader } from '../../yaml/schema/reader.ts'
 import type { CutPlan, Located } from '../plan.ts'
-import { choice, located } from '../schema/leaf.ts'
 import { position } from '../schema/position.ts'
-import { optional, type Reader } from '../schema/reader.ts'
 import { note } from '../schema/text.ts'
 
 /** The cuts of one kind. */

@@ -1,8 +1,8 @@
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional } from '../../yaml/schema/reader.ts'
+import { size } from '../../yaml/schema/size.ts'
 import { id } from '../schema/id.ts'
-import { mapping } from '../schema/mapping.ts'
 import { placeOnFace } from '../schema/position.ts'
-import { optional } from '../schema/reader.ts'
-import { size } from '../schema/size.ts'
 import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
 
 export const hole: CutReaders['hole'] = mapping(

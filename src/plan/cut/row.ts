@@ -1,11 +1,11 @@
 import { sides } from '../../finding/side.ts'
+import { choice, count } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional } from '../../yaml/schema/reader.ts'
+import { size } from '../../yaml/schema/size.ts'
 import { maxRowCount } from '../limits.ts'
 import { id } from '../schema/id.ts'
-import { choice, count } from '../schema/leaf.ts'
-import { mapping } from '../schema/mapping.ts'
 import { placeOnFace } from '../schema/position.ts'
-import { optional } from '../schema/reader.ts'
-import { size } from '../schema/size.ts'
 import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
 
 export const row: CutReaders['row'] = mapping(

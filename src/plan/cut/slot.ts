@@ -1,9 +1,9 @@
+import { choice, located } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional } from '../../yaml/schema/reader.ts'
+import { dimensions, size } from '../../yaml/schema/size.ts'
 import { id } from '../schema/id.ts'
-import { choice, located } from '../schema/leaf.ts'
-import { mapping } from '../schema/mapping.ts'
 import { placeOnFace } from '../schema/position.ts'
-import { optional } from '../schema/reader.ts'
-import { dimensions, size } from '../schema/size.ts'
 import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
 
 export const slot: CutReaders['slot'] = mapping(

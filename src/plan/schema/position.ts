@@ -1,13 +1,13 @@
 import { type Side, sides } from '../../finding/side.ts'
 import type { Source } from '../../finding/source.ts'
+import { fault } from '../../yaml/fault.ts'
+import { either } from '../../yaml/schema/either.ts'
+import { leaf, wrongKind } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { type Fail, optional, type Reader } from '../../yaml/schema/reader.ts'
+import { sizeIn } from '../../yaml/schema/size.ts'
 import { type Direction, faceDirections } from '../face-directions.ts'
-import { fault } from '../fault.ts'
 import type { DistancePlan, Located, PositionPlan } from '../plan.ts'
-import { either } from './either.ts'
-import { leaf, wrongKind } from './leaf.ts'
-import { mapping } from './mapping.ts'
-import { type Fail, optional, type Reader } from './reader.ts'
-import { sizeIn } from './size.ts'
 
 /** `at` as it stands, before it is known which face it lies on. */
 export type WrittenPosition = {

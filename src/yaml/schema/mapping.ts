@@ -1,8 +1,8 @@
 import { z } from 'zod'
 import { excerpt } from '../../finding/visible.ts'
 import { nearestName } from '../../length/nearest-name.ts'
+import { isLeaf, isMapping, type Mapping, type MappingPlace, placeOf } from '../document/tree.ts'
 import { fault } from '../fault.ts'
-import { isLeaf, isMapping, type Mapping, type MappingPlace, placeOf } from '../yaml/tree.ts'
 import { wrongKind } from './leaf.ts'
 import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 

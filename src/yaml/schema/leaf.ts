@@ -2,10 +2,10 @@ import type { Finding } from '../../finding/finding.ts'
 import type { Source } from '../../finding/source.ts'
 import { excerpt } from '../../finding/visible.ts'
 import { nearestName } from '../../length/nearest-name.ts'
+import { colonWithoutSpace } from '../document/colon-without-space.ts'
+import { isLeaf, isList, type Leaf, sourceOf, type TreeNode } from '../document/tree.ts'
 import { fault } from '../fault.ts'
-import type { Located } from '../plan.ts'
-import { colonWithoutSpace } from '../yaml/colon-without-space.ts'
-import { isLeaf, isList, type Leaf, sourceOf, type TreeNode } from '../yaml/tree.ts'
+import type { Located } from '../written.ts'
 import { type Fail, type Reader, reader } from './reader.ts'
 
 /** A reader of a single value. It is not asked about values that are empty or whose fault is known. */

@@ -1,4 +1,4 @@
-import { isLeaf } from '../yaml/tree.ts'
+import { isLeaf } from '../document/tree.ts'
 import { type Reader, reader, readWithin } from './reader.ts'
 
 /** A single value, or a group of keys. */

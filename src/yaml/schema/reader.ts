@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { Finding } from '../../finding/finding.ts'
-import type { TreeNode } from '../yaml/tree.ts'
+import type { TreeNode } from '../document/tree.ts'
 
 /** A zod type that makes a value of the plan from a node of the tree. */
 export type Reader<T> = z.ZodType<T, unknown>
