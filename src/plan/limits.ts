@@ -21,6 +21,3 @@ export const maxNoteLength = 2_000
 
 /** Characters of an id or name; it is printed beside a letter on the part. */
 export const maxIdLength = 64
-
-/** Characters of a size with its formula. */
-export const maxSizeLength = 400

@@ -1,7 +1,8 @@
 import type { Finding } from '../finding/finding.ts'
 import { isMapping } from '../yaml/document/tree.ts'
 import { fault } from '../yaml/fault.ts'
-import { listed, type ReadDocument, readDocument } from '../yaml/read-document.ts'
+import { inOrder } from '../yaml/in-order.ts'
+import { type ReadDocument, readDocument } from '../yaml/read-document.ts'
 import { wrongKind } from '../yaml/schema/leaf.ts'
 import { findingsOf } from '../yaml/schema/reader.ts'
 import type { Plan } from './plan.ts'
@@ -21,7 +22,7 @@ export type ReadPlan = { readonly plan?: Plan; readonly findings: readonly Findi
 export function readPlan(input: string | Uint8Array, file: string): ReadPlan {
   const document = readDocument(input, file)
   const { plan, findings } = planIn(document, file)
-  const all = listed(findings, file)
+  const all = inOrder(findings, file)
   const sound = plan !== undefined && !all.some(finding => finding.severity === 'error')
   return { ...(sound ? { plan } : {}), findings: all, text: document.text }
 }

@@ -4,7 +4,8 @@ import { excerpt } from '../finding/visible.ts'
 import type { Unit } from '../length/unit.ts'
 import { isMapping, type Mapping, placeOf } from '../yaml/document/tree.ts'
 import { fault } from '../yaml/fault.ts'
-import { listed, type ReadDocument, readDocument } from '../yaml/read-document.ts'
+import { inOrder } from '../yaml/in-order.ts'
+import { type ReadDocument, readDocument } from '../yaml/read-document.ts'
 import { choice, leaf, wrongKind } from '../yaml/schema/leaf.ts'
 import { type Fail, findingsOf, type Reader, readWithin } from '../yaml/schema/reader.ts'
 import type { Located } from '../yaml/written.ts'
@@ -26,7 +27,7 @@ export type ReadWorkshop = {
 export function readWorkshop(input: string | Uint8Array, file: string): ReadWorkshop {
   const document = readDocument(input, file)
   const { workshop, findings } = workshopIn(document)
-  const all = listed(findings, file)
+  const all = inOrder(findings, file)
   const sound = workshop !== undefined && !all.some(({ severity }) => severity === 'error')
   return { ...(sound ? { workshop } : {}), findings: all, text: document.text }
 }

@@ -2,9 +2,6 @@ import type { Finding } from '../finding/finding.ts'
 import { buildTree } from './document/build-tree.ts'
 import { parseYaml } from './document/parse-yaml.ts'
 import type { TreeNode } from './document/tree.ts'
-import { fault } from './fault.ts'
-import { inOrder } from './in-order.ts'
-import { maxFindings } from './limits.ts'
 import { decode } from './text/decode.ts'
 
 /**
@@ -24,13 +21,4 @@ export function readDocument(input: string | Uint8Array, file: string): ReadDocu
   const { document, findings: syntax } = parseYaml(text, file)
   if (syntax.length > 0 || !document) return { text, findings: syntax }
   return { text, ...buildTree(document, text, file) }
-}
-
-/** The first findings in the order of the file, and where the rest begins that is not listed. */
-export function listed(findings: readonly Finding[], file: string): readonly Finding[] {
-  const sorted = inOrder(findings)
-  const more = sorted[maxFindings]
-  if (!more) return sorted
-  const rest = more.places[0]?.source ?? { file, from: 0, to: 0 }
-  return [...sorted.slice(0, maxFindings), fault('findings-left-out', rest, {})]
 }

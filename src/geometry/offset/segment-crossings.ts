@@ -117,7 +117,7 @@ function crossArcs(data: Float64Array, p: number, q: number, out: Float64Array):
   const bx = data[q + 4]!
   const by = data[q + 5]!
   const b = data[q + 6]!
-  const apart = Math.hypot(bx - ax, by - ay)
+  const apart = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay))
   if (apart + Math.abs(a - b) <= coincident) return sameCircle(data, p, q) ? unclear : 0
   const deep = circleCircleRoots(ax, ay, a, bx, by, b, out)
   if (deep < -coincident) return 0
@@ -173,7 +173,9 @@ function nearArc(data: Float64Array, q: number, x: number, y: number, reach: num
 }
 
 function endNearArc(data: Float64Array, q: number, x: number, y: number): boolean {
-  const away = Math.hypot(x - data[q + 4]!, y - data[q + 5]!)
+  const dx = x - data[q + 4]!
+  const dy = y - data[q + 5]!
+  const away = Math.sqrt(dx * dx + dy * dy)
   return Math.abs(away - data[q + 6]!) <= coincident && nearArc(data, q, x, y, coincident)
 }
 

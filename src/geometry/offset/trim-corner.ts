@@ -161,7 +161,7 @@ function inBand(data: Float64Array, p: number, delta: number, x: number, y: numb
       height <= Math.abs(delta) + coincident
     )
   }
-  const away = Math.hypot(x - data[p + centre]!, y - data[p + centre + 1]!)
+  const away = Math.sqrt(squared(x - data[p + centre]!, y - data[p + centre + 1]!))
   const inner = Math.min(data[p + edgeSize]!, data[p + pieceSize]!)
   const outer = Math.max(data[p + edgeSize]!, data[p + pieceSize]!)
   return away >= inner - coincident && away <= outer + coincident && withinPieceArc(data, p, x, y)
@@ -193,7 +193,7 @@ function sideInBand(
   if (ax * bx + ay * by < 0) return false
   const mx = ax + bx
   const my = ay + by
-  const scale = data[p + pieceSize]! / Math.hypot(mx, my)
+  const scale = data[p + pieceSize]! / Math.sqrt(squared(mx, my))
   return inBand(data, q, delta, cx + scale * mx, cy + scale * my)
 }
 

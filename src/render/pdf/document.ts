@@ -70,6 +70,8 @@ function escapeMetadata(document: PdfDocument): void {
   const addInfo = document._addInfo
   document._addInfo = () => {
     const info = document.info
+    // the library wants a date in it; a file that is to say none goes without this copy of its properties
+    if (info.CreationDate === undefined) return
     const escaped = Object.entries(info).map(([key, v]) => [key, typeof v === 'string' ? xmlText(v) : v])
     document.info = Object.fromEntries(escaped)
     addInfo.call(document)

@@ -1,5 +1,6 @@
 import { signedArea } from '../../../src/geometry/measure/area.ts'
 import { boundsOfRegions, contourBounds } from '../../../src/geometry/measure/bounds.ts'
+import { pointInContour } from '../../../src/geometry/measure/inside.ts'
 import { offsetPath, offsetRegions } from '../../../src/geometry/offset/offset.ts'
 import type { Contour, Region } from '../../../src/geometry/shape/contour.ts'
 import {
@@ -96,7 +97,9 @@ function regionOf(family: string, random: () => number): Region | undefined {
     const outer = roundaboutOutline(random, whole(random, 3, 14), pick(random, [0, 0.4, 1.2]))
     if (random() < 0.7) return { outer, holes: [] }
     const hole = roundaboutOutline(random, whole(random, 3, 8), pick(random, [0, 0.4]))
-    return { outer: transformContour(outer, scale(2)), holes: [transformContour(hole, scale(0.3))] }
+    const wide = transformContour(outer, scale(2))
+    const inner = transformContour(hole, scale(0.3))
+    return { outer: wide, holes: pointInContour(wide, inner.segments[0]!.from) === 'inside' ? [inner] : [] }
   }
   if (family === 'cells') return cellRegion(random, whole(random, 1, 16), pick(random, [1, 2, 3]))
   if (family === 'plate') return plate(random)
