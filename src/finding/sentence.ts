@@ -11,6 +11,7 @@ import { textSentences } from './sentence/text-sentences.ts'
 import { valueSentences } from './sentence/value-sentences.ts'
 import type { Sentences, Wording } from './sentence/wording.ts'
 import { wordingIn } from './sentence/wording.ts'
+import { workshopSentences } from './sentence/workshop-sentences.ts'
 import { yamlSentences } from './sentence/yaml-sentences.ts'
 
 /** Every rule's sentence. A rule without one fails the type check. */
@@ -20,6 +21,7 @@ const sentences: Sentences<RuleId> = {
   ...keySentences,
   ...valueSentences,
   ...planSentences,
+  ...workshopSentences,
   ...modelSentences,
   ...referenceSentences,
   ...shapeSentences,

@@ -1,5 +1,5 @@
+import type { FaceName } from '../finding/face-name.ts'
 import type { Source } from '../finding/source.ts'
-import type { FaceName } from '../plan/face-name.ts'
 import type { FitName } from '../plan/fit-plan.ts'
 import type { Size } from './size.ts'
 

@@ -1,7 +1,7 @@
+import type { FaceName } from '../finding/face-name.ts'
 import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
 import type { Region } from '../geometry/shape/contour.ts'
-import type { FaceName } from '../plan/face-name.ts'
 import type { Feature, Missing } from './feature.ts'
 import type { Joint, Pin } from './joint.ts'
 import type { Pose } from './pose.ts'

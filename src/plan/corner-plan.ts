@@ -1,4 +1,4 @@
-import type { WrittenLength } from './written.ts'
+import type { WrittenLength } from '../yaml/written.ts'
 
 export const cornerNames = ['bottom-left', 'bottom-right', 'top-right', 'top-left'] as const
 export type CornerName = (typeof cornerNames)[number]

@@ -1,10 +1,10 @@
+import type { DistanceFrom, FaceName } from '../finding/face-name.ts'
 import type { Source } from '../finding/source.ts'
+import type { Located, WrittenAngle, WrittenLength } from '../yaml/written.ts'
 import type { CornersPlan } from './corner-plan.ts'
-import type { DistanceFrom, FaceName } from './face-name.ts'
 import type { FitPlan } from './fit-plan.ts'
 import type { OutlinePlan } from './outline-plan.ts'
 import type { DistancePlan, FromSides, PositionPlan } from './position-plan.ts'
-import type { Located, WrittenAngle, WrittenLength } from './written.ts'
 
 type CutBase = {
   /** The maker's name for it, or one like hole-2 where the plan gives none. */

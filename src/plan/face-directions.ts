@@ -1,5 +1,5 @@
+import { type DistanceFrom, type FaceName, isSide } from '../finding/face-name.ts'
 import type { Side } from '../finding/side.ts'
-import { type DistanceFrom, type FaceName, isSide } from './face-name.ts'
 
 /** The two sides that a distance in one direction of a face can be taken from, the one at its zero first. */
 export type Direction = readonly [DistanceFrom, DistanceFrom]

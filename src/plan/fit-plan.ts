@@ -1,4 +1,4 @@
-import type { Located, WrittenLength } from './written.ts'
+import type { Located, WrittenLength } from '../yaml/written.ts'
 
 /** How a pin sits in its hole, or a tongue in its slot. */
 export const fitNames = ['turning', 'push', 'easy', 'glue'] as const

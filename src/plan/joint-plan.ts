@@ -1,6 +1,6 @@
 import type { Source } from '../finding/source.ts'
+import type { Located, WrittenLength } from '../yaml/written.ts'
 import type { FitPlan } from './fit-plan.ts'
-import type { Located, WrittenLength } from './written.ts'
 
 /** A dowel, axle or rod: whatever goes through or into holes. */
 export type PinPlan = {

@@ -1,7 +1,7 @@
 import type { Source } from '../finding/source.ts'
+import type { Located, WrittenAngle, WrittenLength } from '../yaml/written.ts'
 import type { CornerPlan } from './corner-plan.ts'
 import type { DistancePlan } from './position-plan.ts'
-import type { Located, WrittenAngle, WrittenLength } from './written.ts'
 
 /** `[x, y]` is a distance from the left end and one from the bottom edge; `{ right: 1, top: 1/2 }` names its sides. */
 export type OutlinePoint = {

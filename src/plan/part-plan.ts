@@ -1,9 +1,9 @@
 import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
+import type { Located, WrittenAngle, WrittenLength } from '../yaml/written.ts'
 import type { CornersPlan } from './corner-plan.ts'
 import type { CutPlan } from './cut-plan.ts'
 import type { OutlinePlan } from './outline-plan.ts'
-import type { Located, WrittenAngle, WrittenLength } from './written.ts'
 
 export type PartPlan = {
   readonly id: Located<string>

@@ -1,16 +1,16 @@
 import type { Source } from '../finding/source.ts'
 import type { Unit } from '../length/unit.ts'
+import type { Located, WrittenLength } from '../yaml/written.ts'
 import type { JointPlan, PinPlan } from './joint-plan.ts'
 import type { PartPlan } from './part-plan.ts'
-import type { Located, WrittenLength } from './written.ts'
 
+export type * from '../yaml/written.ts'
 export type * from './cut-plan.ts'
 export type * from './fit-plan.ts'
 export type * from './joint-plan.ts'
 export type * from './outline-plan.ts'
 export type * from './part-plan.ts'
 export type * from './position-plan.ts'
-export type * from './written.ts'
 
 /**
  * A plan as it was written: every key known and of the right kind, every size parsed and none calculated, and

@@ -1,6 +1,6 @@
+import type { DistanceFrom } from '../finding/face-name.ts'
 import type { Source } from '../finding/source.ts'
-import type { DistanceFrom } from './face-name.ts'
-import type { Located, WrittenLength } from './written.ts'
+import type { Located, WrittenLength } from '../yaml/written.ts'
 
 /** Where something lies along one direction of a face: a distance from the side named, or in the middle. */
 export type DistancePlan =

@@ -16,17 +16,17 @@ type Case<R extends RuleId> = Partial<Omit<FindingOf<R>, 'rule'>> & {
 const cases: { readonly [R in RuleId]: Case<R> } = {
   'not-utf-8': {
     facts: { byte: '0xFF' },
-    says: 'the byte 0xFF is not UTF-8 text; save the plan as plain text in UTF-8',
+    says: 'the byte 0xFF is not UTF-8 text; save it as plain text in UTF-8',
   },
   'forbidden-character': {
     facts: { character: 'U+0007' },
-    says: 'the character U+0007 cannot be seen and may not stand in a plan; delete it',
+    says: 'the character U+0007 cannot be seen and may not stand here; delete it',
   },
   'limit-passed': {
     facts: { of: 'cuts in a part' },
     measured: { value: 3000, unit: 'count' },
     limit: { value: 2000, unit: 'count' },
-    says: '3,000 cuts in a part are more than a plan takes: at most 2,000',
+    says: '3,000 cuts in a part are more than is read: at most 2,000',
   },
   'findings-left-out': {
     facts: {},
@@ -64,18 +64,18 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
   'tab-indent': { facts: {}, says: 'a tab stands here; indent with spaces' },
   'tag-refused': {
     facts: { tag: '!important' },
-    says: 'a plan takes no tags ("!important"); put quotes around a text that begins with !',
+    says: 'tags are not read ("!important"); put quotes around a text that begins with !',
   },
-  'merge-key': { facts: {}, says: 'a plan takes no merge keys (<<); write the keys out' },
+  'merge-key': { facts: {}, says: 'merge keys (<<) are not read; write the keys out' },
   'alias-unknown': {
     facts: { name: 'new*' },
     says: '"*new*" stands for nothing; put quotes around a text that begins with *',
   },
   'alias-loop': { facts: { name: 'a' }, says: '"*a" stands inside what it stands for' },
-  'second-document': { facts: {}, says: 'a second document begins here; a file holds one plan' },
+  'second-document': { facts: {}, says: 'a second document begins here; a file holds one' },
   'yaml-version': {
     facts: { found: '1.1' },
-    says: 'the file says YAML "1.1"; a plan is YAML 1.2, leave the line out',
+    says: 'the file says YAML "1.1"; only YAML 1.2 is read, leave the line out',
   },
   'unknown-key': {
     facts: {
@@ -237,6 +237,18 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     says: '"front" says nothing about a place on the front; there it is a distance from left or right, and bottom or top',
   },
   'not-both': { facts: { first: 'left', second: 'right' }, says: 'give left or right, not both' },
+  'setting-out-of-range': {
+    facts: { what: 'the kerf', size: mm(304.8), least: mm(0), largest: mm(25.4) },
+    says: 'the kerf comes to 12" (304.8 mm); wanted: 0" (0 mm) to 1" (25.4 mm)',
+  },
+  'not-a-time': {
+    facts: { found: 'soon', wanted: 'minutes or hours, such as 30 min or 24 h' },
+    says: '"soon" is no time; wanted: minutes or hours, such as 30 min or 24 h',
+  },
+  'steps-backward': {
+    facts: { found: '5 to 3 by 1' },
+    says: '"5 to 3 by 1" leads from the larger to the smaller; wanted: the smallest first, such as 1/32 to 1/2 by 1/64',
+  },
   'size-formula': {
     facts: { found: 'gage', wanted: 'a named size', nearest: 'gauge' },
     says: '"gage" cannot be worked out; wanted: a named size; did you mean "gauge"?',

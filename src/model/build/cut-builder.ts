@@ -1,6 +1,6 @@
+import { type FaceName, sayFace } from '../../finding/face-name.ts'
 import { sides } from '../../finding/side.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import { type FaceName, sayFace } from '../../plan/face-name.ts'
 import type { CutPlan, Located } from '../../plan/plan.ts'
 import type { Feature, Missing } from '../feature.ts'
 import type { Size } from '../size.ts'

@@ -1,4 +1,4 @@
-import { sayFace } from '../../plan/face-name.ts'
+import { sayFace } from '../../finding/face-name.ts'
 import type { FitPlan, JointPlan, Plan } from '../../plan/plan.ts'
 import type { Feature } from '../feature.ts'
 import type { Fit, Joint, Target } from '../joint.ts'

@@ -1,7 +1,7 @@
+import { sayFace } from '../../finding/face-name.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import { sayFace } from '../../plan/face-name.ts'
 import type {
   Concentric,
   DistancePlan,

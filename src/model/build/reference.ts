@@ -1,6 +1,6 @@
+import { type FaceName, isSide } from '../../finding/face-name.ts'
 import { sides } from '../../finding/side.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import { type FaceName, isSide } from '../../plan/face-name.ts'
 import type { PartPlan, Plan, ReferencePlan } from '../../plan/plan.ts'
 import type { Target } from '../joint.ts'
 import type { Part, Undrawn } from '../part.ts'

@@ -1,5 +1,5 @@
+import type { DistanceFrom } from '../../finding/face-name.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { DistanceFrom } from '../../plan/face-name.ts'
 import type { RowPlan } from '../../plan/plan.ts'
 import type { Size } from '../size.ts'
 import { type CutBuilder, isKnown, missingSizes } from './cut-builder.ts'

@@ -1,6 +1,6 @@
+import type { FaceName } from '../../finding/face-name.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { FaceName } from '../../plan/face-name.ts'
 import type { Extent } from '../box-faces.ts'
 import type { Feature } from '../feature.ts'
 import type { Pose } from '../pose.ts'

@@ -1,11 +1,11 @@
-import { fault } from '../fault.ts'
+import type { MappingPlace } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import type { JsonSchema } from '../../yaml/schema/json-schema.ts'
+import { type Fail, optional } from '../../yaml/schema/reader.ts'
+import { size } from '../../yaml/schema/size.ts'
 import type { BorePlan, FitPlan, Located, WrittenLength } from '../plan.ts'
 import { fit } from '../schema/fit.ts'
 import { id } from '../schema/id.ts'
-import type { JsonSchema } from '../schema/json-schema.ts'
-import { type Fail, optional } from '../schema/reader.ts'
-import { size } from '../schema/size.ts'
-import type { MappingPlace } from '../yaml/tree.ts'
 
 /** The keys of what is bored: a diameter, or the pin that goes in and how it sits; and the depth. */
 export const boredKeys = {

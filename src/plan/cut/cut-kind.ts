@@ -1,8 +1,8 @@
+import type { Reader } from '../../yaml/schema/reader.ts'
+import { optional } from '../../yaml/schema/reader.ts'
 import type { CutPlan, Located } from '../plan.ts'
 import { faces } from '../schema/face.ts'
 import { position } from '../schema/position.ts'
-import type { Reader } from '../schema/reader.ts'
-import { optional } from '../schema/reader.ts'
 import { label, note } from '../schema/text.ts'
 
 /** The cuts of one kind. */

@@ -1,11 +1,11 @@
 import { excerpt } from '../../finding/visible.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import { fault } from '../fault.ts'
+import { isLeaf, isMapping, type Mapping, placeOf } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
+import { wrongKind } from '../../yaml/schema/leaf.ts'
+import { type Fail, type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
 import type { CutPlan } from '../plan.ts'
-import { jsonSchemaOf } from '../schema/json-schema.ts'
-import { wrongKind } from '../schema/leaf.ts'
-import { type Fail, type Reader, reader, readWithin } from '../schema/reader.ts'
-import { isLeaf, isMapping, type Mapping, placeOf } from '../yaml/tree.ts'
 import { cutKinds, laterCutKinds } from './cut-kinds.ts'
 
 const kinds = Object.keys(cutKinds) as CutPlan['kind'][]

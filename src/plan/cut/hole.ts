@@ -1,5 +1,5 @@
+import { mapping } from '../../yaml/schema/mapping.ts'
 import { cutId } from '../schema/cut-id.ts'
-import { mapping } from '../schema/mapping.ts'
 import { bored, boredInJson, boredKeys } from './bored.ts'
 import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'

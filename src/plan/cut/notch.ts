@@ -1,10 +1,10 @@
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import { choice, located } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional } from '../../yaml/schema/reader.ts'
+import { dimensions } from '../../yaml/schema/size.ts'
 import { cutId } from '../schema/cut-id.ts'
-import { choice, located } from '../schema/leaf.ts'
-import { mapping } from '../schema/mapping.ts'
 import { fromSides } from '../schema/position.ts'
-import { optional } from '../schema/reader.ts'
-import { dimensions } from '../schema/size.ts'
 import { type CutReaders, commonKeys, inWords, laterCutKeys } from './cut-kind.ts'
 
 /** The edges and the ends of a part: a notch is cut out of one of them, through the thickness. */

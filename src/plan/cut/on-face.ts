@@ -1,9 +1,9 @@
 import type { Source } from '../../finding/source.ts'
+import { located } from '../../yaml/schema/leaf.ts'
+import type { Fail } from '../../yaml/schema/reader.ts'
 import type { Located, PositionPlan } from '../plan.ts'
 import type { Faces } from '../schema/face.ts'
-import { located } from '../schema/leaf.ts'
 import { placeOnFace, type WrittenPosition } from '../schema/position.ts'
-import type { Fail } from '../schema/reader.ts'
 
 /** The front unless the plan says otherwise, and the place there. */
 export function onFace(

@@ -1,9 +1,9 @@
+import { choice, located } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional } from '../../yaml/schema/reader.ts'
+import { dimensions, size } from '../../yaml/schema/size.ts'
 import { angle } from '../schema/angle.ts'
 import { cutId } from '../schema/cut-id.ts'
-import { choice, located } from '../schema/leaf.ts'
-import { mapping } from '../schema/mapping.ts'
-import { optional } from '../schema/reader.ts'
-import { dimensions, size } from '../schema/size.ts'
 import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
 

@@ -1,8 +1,8 @@
 import { excerpt } from '../../finding/visible.ts'
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Reader } from '../../yaml/schema/reader.ts'
 import type { ConfirmedPlan } from '../plan.ts'
-import { leaf } from './leaf.ts'
-import type { Reader } from './reader.ts'
 
 const wanted = 'a name from let, a part, pin or stock, or a cut of a part: gauge, side-frame, side-frame.step'
 

@@ -1,12 +1,12 @@
+import type { MappingPlace } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { either } from '../../yaml/schema/either.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { type Fail, optional, type Reader } from '../../yaml/schema/reader.ts'
+import { size, sizeIn } from '../../yaml/schema/size.ts'
 import { type CornerName, type CornerPlan, type CornersPlan, cornerNames } from '../corner-plan.ts'
-import { fault } from '../fault.ts'
 import type { WrittenLength } from '../plan.ts'
-import type { MappingPlace } from '../yaml/tree.ts'
-import { either } from './either.ts'
-import { leaf } from './leaf.ts'
-import { mapping } from './mapping.ts'
-import { type Fail, optional, type Reader } from './reader.ts'
-import { size, sizeIn } from './size.ts'
 
 const radius: Reader<CornerPlan> = leaf('a radius', (node, fail) => {
   const length = sizeIn(node, fail)

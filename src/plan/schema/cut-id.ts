@@ -1,8 +1,8 @@
+import { isLeaf } from '../../yaml/document/tree.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import { type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
 import type { Located } from '../plan.ts'
-import { isLeaf } from '../yaml/tree.ts'
 import { readId } from './id.ts'
-import { leaf } from './leaf.ts'
-import { type Reader, reader, readWithin } from './reader.ts'
 
 const given = leaf('a name of small letters, digits and hyphens, or nothing', ({ text, source }, fail) =>
   readId(text, source, fail),

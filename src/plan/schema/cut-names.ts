@@ -1,11 +1,11 @@
 import { sides } from '../../finding/side.ts'
 import type { Source } from '../../finding/source.ts'
 import { excerpt } from '../../finding/visible.ts'
+import type { List } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import type { Fail } from '../../yaml/schema/reader.ts'
 import { cutName } from '../cut/cut-name.ts'
-import { fault } from '../fault.ts'
 import type { CutPlan } from '../plan.ts'
-import type { List } from '../yaml/tree.ts'
-import type { Fail } from './reader.ts'
 
 /** The cuts of a part have names of their own, and none is called like a side, which `part.left` already means. */
 export function cutNamesDiffer(cuts: List, fail: Fail): void {

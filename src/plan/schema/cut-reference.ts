@@ -1,8 +1,8 @@
 import { excerpt } from '../../finding/visible.ts'
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Reader } from '../../yaml/schema/reader.ts'
 import type { Located } from '../plan.ts'
-import { leaf } from './leaf.ts'
-import type { Reader } from './reader.ts'
 
 const pattern = /^[a-z][a-z0-9-]*(\.[1-9]\d{0,4})?$/
 

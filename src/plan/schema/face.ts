@@ -1,14 +1,14 @@
+import { type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
+import { sourceOf } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { list } from '../../yaml/schema/collection.ts'
+import { either } from '../../yaml/schema/either.ts'
+import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import { type Fail, type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
 import { faceDirections } from '../face-directions.ts'
-import { type FaceName, isSide, sayFace } from '../face-name.ts'
-import { fault } from '../fault.ts'
 import type { Located } from '../plan.ts'
-import { sourceOf } from '../yaml/tree.ts'
-import { list } from './collection.ts'
-import { either } from './either.ts'
 import { readId } from './id.ts'
-import { jsonSchemaOf } from './json-schema.ts'
-import { leaf } from './leaf.ts'
-import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 
 export type Faces = readonly [Located<FaceName>, ...Located<FaceName>[]]
 

@@ -1,10 +1,10 @@
 import { excerpt } from '../../finding/visible.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Reader } from '../../yaml/schema/reader.ts'
+import { sizeIn } from '../../yaml/schema/size.ts'
 import { type FitPlan, fitNames } from '../fit-plan.ts'
-import { leaf } from './leaf.ts'
-import type { Reader } from './reader.ts'
-import { sizeIn } from './size.ts'
 
 /** A fit by its name, or a clearance. */
 export const fit: Reader<FitPlan> = leaf(`one of ${fitNames.join(', ')}, or a clearance`, (node, fail) => {

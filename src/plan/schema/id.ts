@@ -1,10 +1,10 @@
 import type { Source } from '../../finding/source.ts'
 import { excerpt } from '../../finding/visible.ts'
-import { fault, limitPassed } from '../fault.ts'
+import { fault, limitPassed } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Fail, Reader } from '../../yaml/schema/reader.ts'
 import { maxIdLength } from '../limits.ts'
 import type { Located } from '../plan.ts'
-import { leaf } from './leaf.ts'
-import type { Fail, Reader } from './reader.ts'
 
 const idPattern = /^[a-z][a-z0-9-]*$/
 

@@ -1,11 +1,11 @@
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import { list } from '../../yaml/schema/collection.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional, type Reader } from '../../yaml/schema/reader.ts'
 import { maxReferences } from '../limits.ts'
 import type { JointPlan } from '../plan.ts'
-import { list } from './collection.ts'
 import { fit } from './fit.ts'
 import { id } from './id.ts'
-import { mapping } from './mapping.ts'
-import { optional, type Reader } from './reader.ts'
 import { reference } from './reference.ts'
 
 const through = list({ name: 'a list of holes', items: 'holes in a joint', most: maxReferences }, reference)

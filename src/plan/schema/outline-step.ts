@@ -1,16 +1,16 @@
-import { fault } from '../fault.ts'
+import type { MappingPlace } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { list } from '../../yaml/schema/collection.ts'
+import { choice, flag } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { type Fail, optional, type Reader } from '../../yaml/schema/reader.ts'
+import { size } from '../../yaml/schema/size.ts'
 import { maxSteps } from '../limits.ts'
 import type { OutlineStep, StepShape } from '../plan.ts'
-import type { MappingPlace } from '../yaml/tree.ts'
 import { angle } from './angle.ts'
-import { list } from './collection.ts'
 import { cornerShape, cornerShapes } from './corners.ts'
 import { id } from './id.ts'
-import { choice, flag } from './leaf.ts'
-import { mapping } from './mapping.ts'
 import { outlinePoint } from './outline-point.ts'
-import { type Fail, optional, type Reader } from './reader.ts'
-import { size } from './size.ts'
 
 const keys = {
   to: optional(outlinePoint),

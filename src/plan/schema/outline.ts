@@ -1,14 +1,14 @@
+import { isSide } from '../../finding/face-name.ts'
 import type { Source } from '../../finding/source.ts'
-import { isSide } from '../face-name.ts'
-import { fault } from '../fault.ts'
+import { sourceOf } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { list } from '../../yaml/schema/collection.ts'
+import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
+import { choice } from '../../yaml/schema/leaf.ts'
+import { type Fail, type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
 import { maxSteps } from '../limits.ts'
 import type { Located, OutlinePlan, OutlineStep } from '../plan.ts'
-import { sourceOf } from '../yaml/tree.ts'
-import { list } from './collection.ts'
-import { jsonSchemaOf } from './json-schema.ts'
-import { choice } from './leaf.ts'
 import { outlineStep } from './outline-step.ts'
-import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 
 /** The steps with the place of their list. */
 export type WrittenOutline = Omit<OutlinePlan, 'symmetric'>

@@ -1,8 +1,6 @@
+import { isSide } from '../../finding/face-name.ts'
 import { type Side, sides } from '../../finding/side.ts'
 import type { Source } from '../../finding/source.ts'
-import { isSide } from '../face-name.ts'
-import { fault } from '../fault.ts'
-import type { Located, PartPlan } from '../plan.ts'
 import {
   isLeaf,
   isList,
@@ -15,10 +13,12 @@ import {
   placeOf,
   sourceOf,
   type TreeNode,
-} from '../yaml/tree.ts'
+} from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { type Fail, optional, type Reader, readWithin } from '../../yaml/schema/reader.ts'
+import type { Located, PartPlan } from '../plan.ts'
 import { id } from './id.ts'
-import { mapping } from './mapping.ts'
-import { type Fail, optional, type Reader, readWithin } from './reader.ts'
 
 /** What may stand beside a side in a position, and so cannot be another word for one. */
 const taken = ['start', 'end', 'from', 'concentric', 'center', 'centre', 'neither']

@@ -1,13 +1,13 @@
 import type { Source } from '../../finding/source.ts'
-import { fault } from '../fault.ts'
+import type { MappingPlace } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import type { mapping } from '../../yaml/schema/mapping.ts'
+import { type Fail, optional } from '../../yaml/schema/reader.ts'
+import { dimensions, size } from '../../yaml/schema/size.ts'
 import type { PartSize, ShapePlan, WrittenLength } from '../plan.ts'
-import type { MappingPlace } from '../yaml/tree.ts'
 import { corners } from './corners.ts'
-import type { mapping } from './mapping.ts'
 import { outline, symmetric } from './outline.ts'
-import { type Fail, optional } from './reader.ts'
 import { roundEnds } from './round-ends.ts'
-import { dimensions, size } from './size.ts'
 import { taper } from './taper.ts'
 
 /** The keys that say what bounds the face side of a part. */

@@ -1,9 +1,9 @@
 import type { Source } from '../../finding/source.ts'
 import { excerpt } from '../../finding/visible.ts'
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Fail, Reader } from '../../yaml/schema/reader.ts'
 import type { ReferencePlan } from '../plan.ts'
-import { leaf } from './leaf.ts'
-import type { Fail, Reader } from './reader.ts'
 
 const wanted = 'a reference: part.cut, part/2.cut, part.row.3, part.row.all or part.left'
 const name = '[a-z][a-z0-9-]*'

@@ -1,8 +1,8 @@
+import { either } from '../../yaml/schema/either.ts'
+import { choice, leaf } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { type Fail, optional, type Reader, readWithin } from '../../yaml/schema/reader.ts'
 import type { Located } from '../plan.ts'
-import { either } from './either.ts'
-import { choice, leaf } from './leaf.ts'
-import { mapping } from './mapping.ts'
-import { type Fail, optional, type Reader, readWithin } from './reader.ts'
 
 type Ends = readonly Located<'left' | 'right'>[]
 

@@ -1,11 +1,11 @@
 import type { Finding } from '../../finding/finding.ts'
 import { readSize } from '../../length/read-size.ts'
+import { type Leaf, pieceOf } from '../../yaml/document/tree.ts'
+import { leaf, located } from '../../yaml/schema/leaf.ts'
+import type { Fail, Reader } from '../../yaml/schema/reader.ts'
+import { dimensionsIn, sizeFault } from '../../yaml/schema/size.ts'
 import type { Located, PartPlan, WrittenLength } from '../plan.ts'
-import { type Leaf, pieceOf } from '../yaml/tree.ts'
-import { leaf, located } from './leaf.ts'
 import type { UnnamedPart } from './part.ts'
-import type { Fail, Reader } from './reader.ts'
-import { dimensionsIn, sizeFault } from './size.ts'
 
 /**
  * A part in one line: `7 1/4 x 1 3/8 x plank`, length x width x the stock it is cut from or its thickness. Which of

@@ -1,10 +1,10 @@
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import { choice, located } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional, type Reader } from '../../yaml/schema/reader.ts'
+import { size } from '../../yaml/schema/size.ts'
 import type { TaperPlan } from '../plan.ts'
 import { angle } from './angle.ts'
-import { choice, located } from './leaf.ts'
-import { mapping } from './mapping.ts'
-import { optional, type Reader } from './reader.ts'
-import { size } from './size.ts'
 
 /** `{ left: 2, right: 1 1/4 }`, `{ left: 2, angle: 6 }`; the length is the part's own. */
 export const taper: Reader<Omit<TaperPlan, 'length'>> = mapping(

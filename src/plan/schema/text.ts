@@ -1,10 +1,10 @@
 import { codeOf } from '../../finding/visible.ts'
-import { fault, limitPassed } from '../fault.ts'
+import { type Leaf, placeWithin } from '../../yaml/document/tree.ts'
+import { fault, limitPassed } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Fail, Reader } from '../../yaml/schema/reader.ts'
 import { maxLabelLength, maxNoteLength } from '../limits.ts'
 import type { Located } from '../plan.ts'
-import { type Leaf, placeWithin } from '../yaml/tree.ts'
-import { leaf } from './leaf.ts'
-import type { Fail, Reader } from './reader.ts'
 
 /**
  * Escapes in a quoted text can bring in what the file itself may not hold: control characters but the line feed,

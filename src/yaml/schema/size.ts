@@ -1,9 +1,9 @@
 import type { LengthFault } from '../../length/fault.ts'
 import { readDimensions } from '../../length/read-dimensions.ts'
 import { readSize } from '../../length/read-size.ts'
+import { type Leaf, placeWithin } from '../document/tree.ts'
 import { fault } from '../fault.ts'
-import type { WrittenLength } from '../plan.ts'
-import { type Leaf, placeWithin } from '../yaml/tree.ts'
+import type { WrittenLength } from '../written.ts'
 import { leaf } from './leaf.ts'
 import type { Fail, Reader } from './reader.ts'
 

@@ -18,7 +18,7 @@ const wanted: Record<ErrorCode, string> = {
   MISSING_CHAR: 'key: value',
   MULTILINE_IMPLICIT_KEY: 'key: value on one line, with a colon and a space behind the key',
   MULTIPLE_ANCHORS: 'at most one & name',
-  MULTIPLE_DOCS: 'one plan in a file',
+  MULTIPLE_DOCS: 'one document in a file',
   MULTIPLE_TAGS: 'no tag',
   NON_STRING_KEY: 'a word as key',
   RESOURCE_EXHAUSTION: 'less nesting',

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { Finding } from '../../finding/finding.ts'
-import type { TreeNode } from '../yaml/tree.ts'
+import type { TreeNode } from '../document/tree.ts'
 import type { JsonSchema } from './json-schema.ts'
 
 /** A zod type that makes a value of the plan from a node of the tree. */

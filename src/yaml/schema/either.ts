@@ -1,4 +1,4 @@
-import { isLeaf, isList } from '../yaml/tree.ts'
+import { isLeaf, isList } from '../document/tree.ts'
 import { jsonSchemaOf } from './json-schema.ts'
 import { type Reader, reader, readWithin } from './reader.ts'
 

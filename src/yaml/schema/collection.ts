@@ -1,6 +1,6 @@
+import { isLeaf, isList, isMapping, type List, placeOf, sourceOf, type TreeNode } from '../document/tree.ts'
 import { limitPassed } from '../fault.ts'
-import type { Located } from '../plan.ts'
-import { isLeaf, isList, isMapping, type List, placeOf, sourceOf, type TreeNode } from '../yaml/tree.ts'
+import type { Located } from '../written.ts'
 import { jsonSchemaOf } from './json-schema.ts'
 import { wrongKind } from './leaf.ts'
 import { type Fail, type Reader, reader, readWithin } from './reader.ts'

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { parseDocument, type Scalar } from 'yaml'
-import { offsetInRaw } from '../../src/plan/yaml/scalar-offset.ts'
+import { offsetInRaw } from '../../../src/yaml/document/scalar-offset.ts'
 
 it('every letter of a quoted text is found where it stands', () => {
   const piece = fc.constantFrom('a', '1', ' ', '/', "''", 'é', '😀')

@@ -1,4 +1,4 @@
-import { type Side, sides } from '../finding/side.ts'
+import { type Side, sides } from './side.ts'
 
 /** A face of a part: one of its six sides, or a straight edge of its outline that has a name. */
 export type FaceName = Side | `edge:${string}`

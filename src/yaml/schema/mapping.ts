@@ -1,8 +1,15 @@
 import { z } from 'zod'
 import { excerpt } from '../../finding/visible.ts'
 import { nearestName } from '../../length/nearest-name.ts'
+import {
+  isLeaf,
+  isMapping,
+  type Mapping,
+  type MappingPlace,
+  placeOf,
+  type TreeNode,
+} from '../document/tree.ts'
 import { fault } from '../fault.ts'
-import { isLeaf, isMapping, type Mapping, type MappingPlace, placeOf, type TreeNode } from '../yaml/tree.ts'
 import { type JsonSchema, jsonSchemaOf } from './json-schema.ts'
 import { wrongKind } from './leaf.ts'
 import { type Fail, type Reader, reader, readWithin } from './reader.ts'
