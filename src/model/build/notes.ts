@@ -17,13 +17,13 @@ export function takeNotes(plan: Plan): Notes {
   const findings: Finding[] = []
   const scaled: ScaledSize[] = []
   const written = new Set<string>()
-  const uses = new Map<string, Source[]>()
+  const uses = new Map<string, Map<string, Source>>()
   const confirmed = new Set(plan.confirmed.map(({ name, cut }) => keyOf(name, cut)))
   const placesNoted = new Set<string>()
   return {
     findings,
     scaled,
-    names: () => definedNames(plan, (kind, name) => uses.get(keyOf(kind, name)) ?? []),
+    names: () => definedNames(plan, (kind, name) => [...(uses.get(keyOf(kind, name))?.values() ?? [])]),
     notes: {
       // a size that stands at several cuts, or on several faces, is faulty once
       report: finding => {
@@ -39,8 +39,8 @@ export function takeNotes(plan: Plan): Notes {
       },
       noteUse: (kind, name, at) => {
         const key = keyOf(kind, name)
-        const before = uses.get(key) ?? []
-        if (before.every(({ from, to }) => from !== at.from || to !== at.to)) uses.set(key, [...before, at])
+        const places = uses.get(key) ?? new Map<string, Source>()
+        uses.set(key, places.set(keyOf(String(at.from), String(at.to)), at))
       },
       confirms: (name, cut) => confirmed.has(keyOf(name, cut)),
     },

@@ -84,7 +84,7 @@ const shapes: {
     const whole = symmetric ? { ...outline, symmetric } : outline
     return { kind: 'outline', outline: whole, ...(sized ? { size: sized } : {}) }
   },
-  taper: ({ size, taper }, { heading, keys }, fail) => {
+  taper: ({ size, taper }, { heading }, fail) => {
     if (!taper) return undefined
     const [length, width] = size ?? []
     const wanted = 'its length alone, such as size: 7 1/4; its widths are those of the taper'
