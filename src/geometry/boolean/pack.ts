@@ -181,7 +181,8 @@ export function closePath(pack: Pack): void {
  * Adds a closed contour as it runs. A contour whose neighbours do not share their points is closed by the
  * caller first (`mend`): a gap below `coincident` is taken as shared, a larger one is a fault.
  *
- * @returns the number of the segment whose end lies away from the start of the next, or −1
+ * @returns the number of the segment that ends away from the start of the next, or that has a number that is
+ *   none; −1 when all is well
  */
 export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight: number): number {
   const { segments } = contour
@@ -194,6 +195,7 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
     const s = segments[i]!
     const next = segments[i + 1 === count ? 0 : i + 1]!.from
     if (s.to !== next && !(Math.hypot(s.to.x - next.x, s.to.y - next.y) <= coincident)) return i
+    if (!Number.isFinite(next.x + next.y)) return i
     const source = pack.sourceContour.length
     pack.sourceContour.push(contourNumber)
     pack.sourceSegment[source] = s
@@ -205,6 +207,7 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
       addSide(pack, at, to, 0, 0, 0, 0, source)
     } else {
       const { x, y } = s.centre
+      if (!(Number.isFinite(x + y) && s.radius > 0 && s.radius < Infinity)) return i
       addArc(pack, next.x, next.y, last ? undefined : next, x, y, s.radius, s.turn, source, last)
     }
   }
