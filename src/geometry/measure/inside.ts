@@ -18,7 +18,7 @@ export function pointInContour(contour: Contour, p: Point): Side {
   let crossings = 0
   for (const s of contour.segments) {
     if (mayTouch(s, p) && nearestOnSegment(s, p).distance <= coincident) return 'on'
-    crossings += s.kind === 'line' ? lineCrossings(s.from, s.to, p) : arcCrossings(s, p)
+    crossings += rayCrossings(s, p)
   }
   return crossings % 2 === 1 ? 'inside' : 'outside'
 }
@@ -32,6 +32,14 @@ export function pointInRegion(region: Region, p: Point): Side {
     if (side !== 'outside') return side === 'on' ? 'on' : 'outside'
   }
   return 'inside'
+}
+
+/**
+ * How often the ray from `p` in the direction of +x meets an edge. Over a closed contour an odd sum is inside.
+ * Reliable for a point farther from the edge than `coincident`.
+ */
+export function rayCrossings(s: Segment, p: Point): number {
+  return s.kind === 'line' ? lineCrossings(s.from, s.to, p) : arcCrossings(s, p)
 }
 
 /** Whether the edge comes near enough for a measurement to be worth while; a box a little too large will do. */

@@ -11,8 +11,10 @@ import { type Arc, line, type Segment } from './segment.ts'
  */
 export type Corner = 'square' | { readonly radius: number } | { readonly chamfer: number }
 
+/** The four corners of an upright rectangle; also the tags of their arcs and chamfers. */
 export type CornerName = 'bottom-left' | 'bottom-right' | 'top-right' | 'top-left'
 
+/** How the corners of a rectangle are made; one that is not named is square. */
 export type Corners = { readonly [name in CornerName]?: Corner }
 
 /**
@@ -22,7 +24,9 @@ export type Corners = { readonly [name in CornerName]?: Corner }
  * @throws RangeError when it has no width or no height: a fault of the caller
  */
 export function rectangle({ left, bottom, right, top }: Bounds): Region {
-  if (!(right > left && top > bottom)) throw new RangeError('a rectangle has a width and a height')
+  if (!(right - left > coincident && top - bottom > coincident)) {
+    throw new RangeError('a rectangle has a width and a height')
+  }
   const corners = [
     { x: left, y: bottom },
     { x: right, y: bottom },

@@ -1,0 +1,31 @@
+import type { Quantity } from './quantity.ts'
+import type { RuleFacts } from './rules.ts'
+import type { Source } from './source.ts'
+
+export type Severity = 'error' | 'warning' | 'note'
+
+/** What a finding speaks of: a place in a text, something in the model, or both. */
+export type Place = {
+  readonly source?: Source
+  readonly part?: string
+  readonly piece?: string
+  readonly feature?: string
+  readonly side?: string
+}
+
+export type RuleId = keyof RuleFacts
+
+/**
+ * Something the maker should know, as data. The sentence is made from it in one place (`sentence.ts`); `facts`
+ * holds what that sentence needs and differs from rule to rule.
+ */
+export type FindingOf<R extends RuleId> = {
+  readonly rule: R
+  readonly severity: Severity
+  readonly places: readonly Place[]
+  readonly measured?: Quantity
+  readonly limit?: Quantity
+  readonly facts: RuleFacts[R]
+}
+
+export type Finding = { [R in RuleId]: FindingOf<R> }[RuleId]

@@ -1,0 +1,20 @@
+import type { ModelFacts } from '../model-facts.ts'
+import { quoted, visible } from '../visible.ts'
+import { didYouMean, listed, type Sentences } from './wording.ts'
+
+export const modelSentences: Sentences<keyof ModelFacts> = {
+  'size-formula': ({ facts }) =>
+    `${quoted(facts.found)} cannot be worked out; wanted: ${visible(facts.wanted)}${didYouMean(facts.nearest)}`,
+  'size-not-positive': ({ facts }, { show }) =>
+    `${visible(facts.what)} comes to ${show(facts.size)}; it must be more than nothing`,
+  'size-too-large': ({ facts }, { show }) =>
+    `${visible(facts.what)} comes to ${show(facts.size)}; at most ${show(facts.largest)} can be drawn`,
+  'unknown-stock': ({ facts }) =>
+    `there is no stock ${quoted(facts.found)}${didYouMean(facts.nearest)}${listed('in stock', facts.allowed)}`,
+  'thickness-missing': () =>
+    'the thickness is missing; write length x width x thickness, or the stock it is cut from (from:)',
+  'corners-too-large': ({ facts }, { show }) =>
+    `the corners along the ${visible(facts.edge)} take ${show(facts.corners)}, and it is ${show(facts.available)} long`,
+  'row-direction': ({ facts }) =>
+    `a row on this face cannot run toward ${quoted(facts.found)}${listed('one of', facts.allowed)}`,
+}

@@ -1,0 +1,69 @@
+import { fault } from '../fault.ts'
+import {
+  type CornerName,
+  type CornerPlan,
+  type CornersPlan,
+  cornerNames,
+  type WrittenLength,
+} from '../plan.ts'
+import type { MappingPlace } from '../yaml/tree.ts'
+import { either } from './either.ts'
+import { leaf } from './leaf.ts'
+import { mapping } from './mapping.ts'
+import { type Fail, optional, type Reader } from './reader.ts'
+import { size, sizeIn } from './size.ts'
+
+const radius: Reader<CornerPlan> = leaf('a radius', (node, fail) => {
+  const length = sizeIn(node, fail)
+  return length && { kind: 'round', length }
+})
+
+/** `{ round: 1/4 }` or `{ chamfer: 1/8 }`. */
+const shapes = { round: optional(size), chamfer: optional(size) }
+
+type Shapes = { readonly [K in keyof typeof shapes]?: WrittenLength | undefined }
+
+/** The shape that is given, if one is; two of them are a fault. */
+function shapeOf({ round, chamfer }: Shapes, { keys }: MappingPlace, fail: Fail): CornerPlan | undefined {
+  if (round && chamfer) {
+    fail(fault('not-both', keys.get('chamfer')!, { first: 'round', second: 'chamfer' }))
+  }
+  if (chamfer) return { kind: 'chamfer', length: chamfer }
+  return round && { kind: 'round', length: round }
+}
+
+const corner: Reader<CornerPlan> = either(
+  radius,
+  mapping({ name: 'a corner', example: 'round: 1/4' }, shapes, (values, place, fail) => {
+    const shape = shapeOf(values, place, fail)
+    if (shape) return shape
+    const facts = { key: 'round', within: 'a corner', wanted: 'a radius' }
+    return void fail(fault('missing-key', place.source, facts))
+  }),
+)
+
+/** One corner for all four, or corners by name. */
+export const corners: Reader<CornersPlan> = either(
+  leaf('a radius for all corners', (node, fail) => {
+    const length = sizeIn(node, fail)
+    return length && allAlike({ kind: 'round', length })
+  }),
+  mapping(
+    { name: 'the corners', example: 'top-left: 1/4' },
+    {
+      'bottom-left': optional(corner),
+      'bottom-right': optional(corner),
+      'top-right': optional(corner),
+      'top-left': optional(corner),
+      ...shapes,
+    },
+    ({ round, chamfer, ...byName }, place, fail) => {
+      const shape = shapeOf({ round, chamfer }, place, fail)
+      return { ...(shape ? allAlike(shape) : {}), ...byName }
+    },
+  ),
+)
+
+function allAlike(corner: CornerPlan): Record<CornerName, CornerPlan> {
+  return Object.fromEntries(cornerNames.map(name => [name, corner])) as Record<CornerName, CornerPlan>
+}

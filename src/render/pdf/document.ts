@@ -1,0 +1,99 @@
+import type { Packet } from '../../drawing/page.ts'
+import { legible } from '../../text/shown.ts'
+import { xmlText } from '../xml-text.ts'
+
+/** An object of the file that is written when it is ended. */
+export type Reference = {
+  readonly data: Record<string, unknown>
+  write(chunk: string): void
+  end(chunk?: string): void
+}
+
+/** A font that is being embedded: it gives the codes of letters and notes which of them the file needs. */
+export type EmbeddedFont = {
+  readonly id: string
+  /** Codes of four hexadecimal digits, and positions that we do not use. */
+  encode(text: string): readonly [readonly string[], unknown]
+  ref(): Reference
+}
+
+/**
+ * As much of a pdfkit document as we use. Names with an underline are not part of its public face: the version
+ * is pinned, and tests read the finished bytes.
+ */
+export type PdfDocument = {
+  readonly page: { readonly height: number; readonly fonts: Record<string, Reference> }
+  info: { CreationDate?: Date } & Readonly<Record<string, string | Date>>
+  _addInfo(): void
+  readonly _root: Reference
+  readonly _font: EmbeddedFont
+  addPage(options: { size: readonly [number, number]; margin: number }): void
+  addContent(operators: string): void
+  ref(data?: Record<string, unknown>): Reference
+  font(bytes: Uint8Array): void
+  end(): void
+  on(event: 'data', listener: (chunk: Uint8Array) => void): void
+  on(event: 'end', listener: () => void): void
+  on(event: 'error', listener: (error: unknown) => void): void
+}
+
+/** The library makes the file's identity from a date, so it gets one even where the file is to say none. */
+const noDate = new Date(0)
+
+/** Opens a document without pages. The library is loaded here, when the first PDF is asked for. */
+export async function openDocument(packet: Packet, producer: string): Promise<PdfDocument> {
+  const { default: PDFDocument } = await import('pdfkit')
+  const options = {
+    autoFirstPage: false,
+    font: null,
+    pdfVersion: '1.7',
+    lang: legible(packet.language),
+    displayTitle: true,
+    info: {
+      Title: legible(packet.title),
+      Producer: legible(producer),
+      Creator: legible(producer),
+      CreationDate: packet.date ?? noDate,
+    },
+  }
+  const document = new PDFDocument(options as object) as unknown as PdfDocument
+  if (packet.date === undefined) delete document.info.CreationDate
+  const preferences = document._root.data.ViewerPreferences as Reference
+  // asks the print dialogue to leave the size alone
+  preferences.data.PrintScaling = 'None'
+  escapeMetadata(document)
+  return document
+}
+
+/** The library copies title and names into a piece of XML as they are, where a title may hold markup. */
+function escapeMetadata(document: PdfDocument): void {
+  const addInfo = document._addInfo
+  document._addInfo = () => {
+    const info = document.info
+    // the library wants a date in it; a file that is to say none goes without this copy of its properties
+    if (info.CreationDate === undefined) return
+    const escaped = Object.entries(info).map(([key, v]) => [key, typeof v === 'string' ? xmlText(v) : v])
+    document.info = Object.fromEntries(escaped)
+    addInfo.call(document)
+    document.info = info
+  }
+}
+
+/** Ends the document and gathers its bytes. */
+export function finish(document: PdfDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = []
+    document.on('data', chunk => chunks.push(chunk))
+    document.on('error', reject)
+    document.on('end', () => {
+      const bytes = new Uint8Array(chunks.reduce((sum, c) => sum + c.length, 0))
+      let at = 0
+      for (const chunk of chunks) {
+        bytes.set(chunk, at)
+        at += chunk.length
+      }
+      resolve(bytes)
+    })
+    document.end()
+  })
+}

@@ -1,0 +1,37 @@
+import type { Packet } from '../../drawing/page.ts'
+import type { Fonts } from '../../text/fonts.ts'
+import { finish, openDocument } from './document.ts'
+import { lettering } from './lettering.ts'
+import { pageContent, pointsPerMm } from './page-content.ts'
+
+/** The longest side of a page that PDF readers must accept: 14,400 points (ISO 32000-1, annex C). */
+export const longestPdfSide = 5080
+
+/**
+ * A packet as one PDF file. Pages are taken, written and let go one at a time. Arcs become cubic curves of at
+ * most 30°; everything else is in the file as it is on the page. The same packet, fonts and version give the
+ * same bytes.
+ *
+ * @param version of the program, for the file's "producer"
+ * @throws RangeError when a page has no size or a side longer than {@link longestPdfSide}, or a number on it
+ *   is not finite
+ */
+export async function renderPdf(packet: Packet, fonts: Fonts, version: string): Promise<Uint8Array> {
+  const document = await openDocument(packet, `Paperjig ${version}`)
+  const letters = lettering(document, fonts)
+  for (const page of packet.pages) {
+    const { width, height } = page.paper
+    if (!(width > 0 && height > 0 && Math.max(width, height) <= longestPdfSide)) {
+      throw new RangeError(`a PDF cannot have a page of ${width} x ${height} mm`)
+    }
+    document.addPage({ size: [inPoints(width), inPoints(height)], margin: 0 })
+    document.addContent(pageContent(page, document.page.height, letters))
+  }
+  letters.finish()
+  return finish(document)
+}
+
+/** Six places are what the library writes; the page's own matrix must start from the same number. */
+function inPoints(mm: number): number {
+  return Math.round(mm * pointsPerMm * 1e6) / 1e6
+}

@@ -1,0 +1,49 @@
+import type { Mark } from '../../drawing/mark.ts'
+import type { Bounds } from '../../geometry/shape/contour.ts'
+import type { Point } from '../../geometry/shape/point.ts'
+import { boxAbout, type Extent, firstClear } from './find-place.ts'
+import { emptyObstacles, type Obstacles } from './obstacles.ts'
+
+/** A drawing in the making: marks that stand already, and where more can stand without touching them. */
+export type Board = {
+  readonly marks: readonly Mark[]
+  readonly obstacles: Obstacles
+  /** Boxes that are taken by lettering, for what must spare them. */
+  readonly taken: readonly Bounds[]
+  /** Adds marks whose lines are obstacles from now on. */
+  readonly draw: (marks: readonly Mark[]) => void
+  /** Puts something at the first middle where it touches nothing, and says where; nothing where there is none. */
+  readonly place: (
+    middles: Iterable<Point>,
+    extent: Extent,
+    area: Bounds,
+    marksAt: (middle: Point) => readonly Mark[],
+  ) => Point | undefined
+}
+
+export function emptyBoard(): Board {
+  const marks: Mark[] = []
+  const taken: Bounds[] = []
+  const obstacles = emptyObstacles()
+  return {
+    marks,
+    obstacles,
+    taken,
+    draw: added => {
+      marks.push(...added)
+      for (const mark of added) {
+        if (mark.kind === 'path') obstacles.addContours(mark.contours)
+        if (mark.kind === 'fill') obstacles.addContours(mark.regions.map(r => r.outer))
+      }
+    },
+    place: (middles, extent, area, marksAt) => {
+      const middle = firstClear(middles, extent, area, obstacles)
+      if (middle === undefined) return undefined
+      const box = boxAbout(middle, extent)
+      marks.push(...marksAt(middle))
+      taken.push(box)
+      obstacles.addBox(box)
+      return middle
+    },
+  }
+}

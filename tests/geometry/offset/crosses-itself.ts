@@ -1,0 +1,77 @@
+import type { Contour } from '../../../src/geometry/shape/contour.ts'
+import type { Point } from '../../../src/geometry/shape/point.ts'
+import type { Segment } from '../../../src/geometry/shape/segment.ts'
+import { spans } from '../../../src/geometry/shape/span.ts'
+import { coincident } from '../../../src/number/tolerance.ts'
+
+/**
+ * Whether contours cross themselves or each other anywhere but at shared ends; slow and plain, to judge by.
+ * Contacts within `slack` of an end of either edge do not count: touching is allowed.
+ */
+export function crossesItself(contours: readonly Contour[], slack = 10 * coincident): boolean {
+  const segments = contours.flatMap(c => c.segments)
+  for (let i = 0; i < segments.length; i++) {
+    for (let j = i + 1; j < segments.length; j++) {
+      if (meetings(segments[i]!, segments[j]!).some(p => clearOfEnds(segments[i]!, segments[j]!, p, slack))) {
+        return true
+      }
+    }
+  }
+  return false
+}
+
+function clearOfEnds(a: Segment, b: Segment, p: Point, slack: number): boolean {
+  return [a.from, a.to, b.from, b.to].every(e => Math.hypot(e.x - p.x, e.y - p.y) > slack)
+}
+
+function meetings(a: Segment, b: Segment): Point[] {
+  const found =
+    a.kind === 'line'
+      ? lineWith(a.from, a.to, b)
+      : b.kind === 'line'
+        ? lineWith(b.from, b.to, a)
+        : circles(a, b)
+  return found.filter(p => holds(a, p) && holds(b, p))
+}
+
+function holds(s: Segment, p: Point): boolean {
+  if (s.kind === 'arc') return spans(s, p)
+  const dx = s.to.x - s.from.x
+  const dy = s.to.y - s.from.y
+  const along = (p.x - s.from.x) * dx + (p.y - s.from.y) * dy
+  return along >= 0 && along <= dx * dx + dy * dy
+}
+
+function lineWith(a: Point, b: Point, s: Segment): Point[] {
+  const dx = b.x - a.x
+  const dy = b.y - a.y
+  if (s.kind === 'line') {
+    const ex = s.to.x - s.from.x
+    const ey = s.to.y - s.from.y
+    const cross = dx * ey - dy * ex
+    if (Math.abs(cross) < 1e-9 * Math.hypot(dx, dy) * Math.hypot(ex, ey)) return []
+    const t = ((s.from.x - a.x) * ey - (s.from.y - a.y) * ex) / cross
+    return [{ x: a.x + t * dx, y: a.y + t * dy }]
+  }
+  const size = Math.hypot(dx, dy)
+  const foot = ((s.centre.x - a.x) * dx + (s.centre.y - a.y) * dy) / size
+  const away = ((s.centre.x - a.x) * dy - (s.centre.y - a.y) * dx) / size
+  if (s.radius - Math.abs(away) < coincident) return []
+  const half = Math.sqrt(s.radius * s.radius - away * away)
+  return [foot - half, foot + half].map(t => ({ x: a.x + (t * dx) / size, y: a.y + (t * dy) / size }))
+}
+
+function circles(a: Segment, b: Segment): Point[] {
+  if (a.kind === 'line' || b.kind === 'line') return []
+  const dx = b.centre.x - a.centre.x
+  const dy = b.centre.y - a.centre.y
+  const apart = Math.hypot(dx, dy)
+  if (apart < coincident) return []
+  if (a.radius + b.radius - apart < coincident || apart - Math.abs(a.radius - b.radius) < coincident)
+    return []
+  const along = (apart * apart + a.radius * a.radius - b.radius * b.radius) / (2 * apart)
+  const half = Math.sqrt(Math.max(0, a.radius * a.radius - along * along))
+  const fx = a.centre.x + (along * dx) / apart
+  const fy = a.centre.y + (along * dy) / apart
+  return [1, -1].map(s => ({ x: fx - (s * half * dy) / apart, y: fy + (s * half * dx) / apart }))
+}
