@@ -1,4 +1,3 @@
-import { coincident } from '../../number/tolerance.ts'
 import { type Crossings, rounding } from './find-crossings.ts'
 import { isFlat, type Pack } from './pack.ts'
 import { groupOf, join } from './vertices.ts'
@@ -23,10 +22,10 @@ export type Edges = {
 }
 
 /**
- * Snaps once and splits: along every segment, vertices within `coincident` of their neighbours become one, a
+ * Snaps once and splits: along every segment, vertices within `snap` of their neighbours become one, a
  * point of the input wherever one takes part; the pieces between what remains are the edges.
  */
-export function splitSegments(pack: Pack, crossings: Crossings): Edges {
+export function splitSegments(pack: Pack, crossings: Crossings, snap: number): Edges {
   const { groups } = crossings
   const n = pack.segmentCount
   const { start, vertex } = bySegment(crossings, n)
@@ -37,8 +36,8 @@ export function splitSegments(pack: Pack, crossings: Crossings): Edges {
     const end = start[s + 1]!
     if (begin < end) {
       sortAlong(pack, s, vertex, along, begin, end)
-      joinNeighbours(pack, crossings, s, vertex, begin, end)
-    } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!)
+      joinNeighbours(pack, crossings, s, vertex, begin, end, snap)
+    } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!, snap)
   }
 
   const edges: Edges = {
@@ -164,20 +163,21 @@ function joinNeighbours(
   vertex: Int32Array,
   begin: number,
   end: number,
+  snap: number,
 ): void {
   let at = pack.from[s]!
   for (let k = begin; k < end; k++) {
     const v = vertex[k]!
-    if (v !== at) joinIfOne(pack, crossings, at, v)
+    if (v !== at) joinIfOne(pack, crossings, at, v, snap)
     at = v
   }
-  joinIfOne(pack, crossings, at, pack.to[s]!)
+  joinIfOne(pack, crossings, at, pack.to[s]!, snap)
 }
 
-function joinIfOne(pack: Pack, crossings: Crossings, v: number, w: number): void {
+function joinIfOne(pack: Pack, crossings: Crossings, v: number, w: number, snap: number): void {
   const dx = pack.x[w]! - pack.x[v]!
   const dy = pack.y[w]! - pack.y[v]!
   const square = dx * dx + dy * dy
-  if (square > coincident * coincident || !join(crossings.groups, v, w)) return
+  if (square > snap * snap || !join(crossings.groups, v, w)) return
   if (square > rounding(pack.x[v]!, pack.y[v]!) ** 2) crossings.moved = true
 }

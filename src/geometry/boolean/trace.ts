@@ -22,12 +22,12 @@ export function traceRegions(
   faces: Faces,
   inside: (first: number, second: number) => boolean,
 ): Region[] {
-  const filled = new Uint8Array(faces.ringCount)
-  for (let r = 0; r < faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
+  const filled = new Uint8Array(faces.ringCount + 1)
+  for (let r = 0; r <= faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
 
   const { next } = graph
   const { ring } = faces
-  const bodies = createGroups(faces.ringCount)
+  const bodies = createGroups(faces.ringCount + 1)
   for (const [a, b] of faces.sameFace) if (filled[a] === 1) join(bodies, a, b)
   const leaving = new Uint8Array(pack.vertexCount)
   const boundary = new Uint8Array(next.length)

@@ -1,0 +1,144 @@
+import { coincident } from '../../number/tolerance.ts'
+import { type BoxTree, visitLevel } from './box-tree.ts'
+import type { Graph } from './graph.ts'
+import type { Pack } from './pack.ts'
+import type { Edges } from './split.ts'
+
+/**
+ * Edges met by a level line, from left to right; `up` 1 where the edge rises there, `steep` the sine of the
+ * angle between the two.
+ */
+export type Hits = { count: number; x: Float64Array; steep: Float64Array; edge: Int32Array; up: Uint8Array }
+
+/**
+ * Edges nearer than this where a level line meets them may come in either order: each was snapped by up to
+ * `coincident`, at either end.
+ */
+export const doubt = 4 * coincident
+
+/** How far hit k is from the hit before it, across the flatter of the two edges. */
+export function clearance(hits: Hits, k: number): number {
+  return (hits.x[k]! - hits.x[k - 1]!) * Math.min(hits.steep[k]!, hits.steep[k - 1]!)
+}
+
+/** Fractions of an edge's height at which its level line is tried until its hits are clearly apart. */
+const fractions = [0.5, 0.38, 0.63, 0.27, 0.74, 0.44, 0.57, 0.31, 0.69, 0.17, 0.83]
+
+/** The edges that the level line through an edge meets, from left to right. */
+export function castThrough(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, e: number): Hits {
+  const [low, high] = heightOf(pack, edges, e)
+  let best: Hits | undefined
+  let bestGap = -1
+  for (const fraction of fractions) {
+    const hits = levelHits(pack, edges, graph, tree, low + fraction * (high - low))
+    let gap = Infinity
+    for (let k = 1; k < hits.count; k++) gap = Math.min(gap, clearance(hits, k))
+    if (gap > bestGap) {
+      best = hits
+      bestGap = gap
+    }
+    if (bestGap > doubt) break
+  }
+  return best!
+}
+
+function levelHits(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, level: number): Hits {
+  const found: { x: number; steep: number; edge: number; up: boolean }[] = []
+  const seen = new Set<number>()
+  visitLevel(tree, level, segment => {
+    for (let k = edges.pieceStart[segment]!; k < edges.pieceStart[segment + 1]!; k++) {
+      const edge = graph.standsFor[k]!
+      if (edge === -1 || seen.has(edge)) continue
+      seen.add(edge)
+      meetLevel(pack, edges, edge, level, (x, up, steep) => found.push({ x, steep, edge, up }))
+    }
+  })
+  found.sort((p, q) => p.x - q.x || p.edge - q.edge)
+  return {
+    count: found.length,
+    x: Float64Array.from(found, h => h.x),
+    steep: Float64Array.from(found, h => h.steep),
+    edge: Int32Array.from(found, h => h.edge),
+    up: Uint8Array.from(found, h => (h.up ? 1 : 0)),
+  }
+}
+
+/**
+ * Where an edge meets a level line. An end on the line counts as above it, so a chain of edges is met the right
+ * number of times even through its vertices.
+ */
+function meetLevel(
+  pack: Pack,
+  edges: Edges,
+  e: number,
+  level: number,
+  hit: (x: number, up: boolean, steep: number) => void,
+): void {
+  const s = edges.segment[e]!
+  const { x, y } = pack
+  const ax = x[edges.from[e]!]!
+  const ay = y[edges.from[e]!]!
+  const bx = x[edges.to[e]!]!
+  const by = y[edges.to[e]!]!
+  const startsBelow = ay < level
+  const endsBelow = by < level
+  if (edges.straight[e] === 1) {
+    if (startsBelow === endsBelow) return
+    const steep = Math.abs(by - ay) / Math.hypot(bx - ax, by - ay)
+    hit(ax + ((level - ay) / (by - ay)) * (bx - ax), startsBelow, steep)
+    return
+  }
+  const r = pack.radius[s]!
+  const cx = pack.centreX[s]!
+  const cy = pack.centreY[s]!
+  const turn = pack.turn[s]!
+  const reachesTop = turn * (ax - cx) > 0 && turn * (bx - cx) < 0
+  const reachesBottom = turn * (ax - cx) < 0 && turn * (bx - cx) > 0
+  const aboveTop = cy + r < level
+  const aboveBottom = cy - r < level
+  const half = Math.sqrt(Math.max(0, (r - (level - cy)) * (r + (level - cy))))
+  // a counter-clockwise arc rises on the right half of its circle and falls on the left half
+  const right = (up: boolean) => hit(cx + half, up, half / r)
+  const left = (up: boolean) => hit(cx - half, up, half / r)
+  if (startsBelow === endsBelow) {
+    if (reachesTop && startsBelow && !aboveTop) {
+      right(turn > 0)
+      left(turn < 0)
+    } else if (reachesBottom && !startsBelow && aboveBottom) {
+      left(turn < 0)
+      right(turn > 0)
+    }
+    return
+  }
+  if (startsBelow === turn > 0) right(startsBelow)
+  else left(startsBelow)
+}
+
+export function edgeHeight(pack: Pack, edges: Edges, e: number): number {
+  const { y } = pack
+  const chord = Math.abs(y[edges.to[e]!]! - y[edges.from[e]!]!)
+  if (edges.straight[e] === 1) return chord
+  const [low, high] = heightOf(pack, edges, e)
+  return high - low
+}
+
+/** The lowest and the highest y of an edge. */
+function heightOf(pack: Pack, edges: Edges, e: number): [number, number] {
+  const { x, y } = pack
+  const ax = x[edges.from[e]!]!
+  const ay = y[edges.from[e]!]!
+  const bx = x[edges.to[e]!]!
+  const by = y[edges.to[e]!]!
+  let low = Math.min(ay, by)
+  let high = Math.max(ay, by)
+  if (edges.straight[e] === 0) {
+    const s = edges.segment[e]!
+    const r = pack.radius[s]!
+    const cx = pack.centreX[s]!
+    const cy = pack.centreY[s]!
+    const turn = pack.turn[s]!
+    if (turn * (ax - cx) > 0 && turn * (bx - cx) < 0) high = Math.max(high, cy + r)
+    if (turn * (ax - cx) < 0 && turn * (bx - cx) > 0) low = Math.min(low, cy - r)
+  }
+  return [low, high]
+}
