@@ -6,24 +6,98 @@
  * @module geometry
  */
 
-export * from './approximate/beziers.ts'
-export * from './approximate/chords.ts'
-export * from './measure/along.ts'
-export * from './measure/area.ts'
-export * from './measure/bounds.ts'
-export * from './measure/inside.ts'
-export * from './measure/length.ts'
-export * from './measure/nearest.ts'
-export * from './shape/chain.ts'
-export * from './shape/circle.ts'
-export * from './shape/contour.ts'
-export * from './shape/matrix.ts'
-export * from './shape/outcome.ts'
-export * from './shape/point.ts'
-export * from './shape/polygon.ts'
-export * from './shape/rectangle.ts'
-export * from './shape/reverse.ts'
-export * from './shape/segment.ts'
-export * from './shape/slot.ts'
-export * from './shape/span.ts'
-export * from './shape/transform.ts'
+export { arcBeziers, type Cubic } from './approximate/beziers.ts'
+export { arcChords, chordContour, chordPoints } from './approximate/chords.ts'
+export { difference, exclusiveOr, intersection, union } from './boolean/boolean.ts'
+export { arcByBend, arcByRadius, arcBySagitta, arcByTangent, arcThrough } from './construct/arc-from.ts'
+export { biarc } from './construct/biarc.ts'
+export { biarcsOfCurve, biarcsThrough, type Curve } from './construct/biarcs.ts'
+export { circleThrough } from './construct/circle-through.ts'
+export { chamfer, type Eased, type Easing, easeCorners, fillet } from './construct/corner.ts'
+export { ellipse } from './construct/ellipse.ts'
+export { holeChord, holeCircle, type PolygonSize, regularPolygon } from './construct/regular.ts'
+export { type TangentArc, type Touch, tangentArcs } from './construct/tangent-arcs.ts'
+export { type TangentLine, tangentLines } from './construct/tangent-lines.ts'
+export { type CircleFit, fitCircle } from './fit/circle.ts'
+export { fitLine, type LineFit } from './fit/line.ts'
+export { fitRigid, fitSimilarity, type PatternFit } from './fit/pattern.ts'
+export type { Residuals } from './fit/residuals.ts'
+export { leftOf, pointAt, tangentAt, unit } from './measure/along.ts'
+export { regionArea, signedArea } from './measure/area.ts'
+export {
+  boundsOfRegions,
+  contourBounds,
+  joinBounds,
+  noBounds,
+  regionBounds,
+  segmentBounds,
+} from './measure/bounds.ts'
+export {
+  circleCircleCrossings,
+  type Disc,
+  lineCircleCrossings,
+  lineLineCrossing,
+} from './measure/carrier.ts'
+export { enclosingCircle, enclosingCircleOfPoints } from './measure/enclosing-circle.ts'
+export { enclosingRectangle, type LeaningRectangle } from './measure/enclosing-rectangle.ts'
+export { convexHull, convexHullOfPoints } from './measure/hull.ts'
+export { inscribedCircle } from './measure/inscribed-circle.ts'
+export { pointInContour, pointInRegion, type Side } from './measure/inside.ts'
+export { contourLength, segmentLength } from './measure/length.ts'
+export { type Moments, type PrincipalMoments, principalMoments, regionMoments } from './measure/moments.ts'
+export {
+  type Nearest,
+  type NearestOnContour,
+  type NearestOnRegion,
+  nearestOnContour,
+  nearestOnRegion,
+  nearestOnSegment,
+} from './measure/nearest.ts'
+export { type Neck, narrowestNeck } from './measure/neck.ts'
+export { clockwise, counterClockwise, orientRegion } from './measure/orient.ts'
+export { discProtrusion, type Protrusion, protrusion } from './measure/protrusion.ts'
+export { type PointPair, segmentDistance } from './measure/segment-distance.ts'
+export {
+  contourSeparation,
+  type Place,
+  regionSeparation,
+  type Separation,
+  thinnestWall,
+} from './measure/separation.ts'
+export { offsetPath, offsetRegion, offsetRegions } from './offset/offset.ts'
+export {
+  type End,
+  type Join,
+  type JoinOptions,
+  type PathOptions,
+  usualMitreLimit,
+} from './offset/options.ts'
+export { chain } from './shape/chain.ts'
+export { circle } from './shape/circle.ts'
+export type { Bounds, Contour, Region } from './shape/contour.ts'
+export {
+  apply,
+  compose,
+  identity,
+  type Matrix,
+  mirrorAcross,
+  quarterTurns,
+  scale,
+  shift,
+  turn,
+} from './shape/matrix.ts'
+export { type Fault, failure, type Outcome, success } from './shape/outcome.ts'
+export { between, distance, midpoint, type Point, point, type Vector } from './shape/point.ts'
+export { polygon, polyline } from './shape/polygon.ts'
+export {
+  type Corner,
+  type CornerName,
+  type Corners,
+  rectangle,
+  rectangleWithCorners,
+} from './shape/rectangle.ts'
+export { reverseContour, reverseSegment } from './shape/reverse.ts'
+export { type Arc, arc, type Line, line, type Segment, startAngle, sweep } from './shape/segment.ts'
+export { slot } from './shape/slot.ts'
+export { spans } from './shape/span.ts'
+export { transformContour, transformRegion } from './shape/transform.ts'

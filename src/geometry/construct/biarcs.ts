@@ -11,7 +11,9 @@ import { circleThrough } from './circle-through.ts'
 
 /** A smooth curve: its points and directions (any length but none) at shares from 0 to 1 of some parameter. */
 export type Curve = {
+  /** The point at a share; millimetres. */
   readonly pointAt: (share: number) => Point
+  /** The direction in which the curve runs at a share. */
   readonly directionAt: (share: number) => Vector
 }
 

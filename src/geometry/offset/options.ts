@@ -13,6 +13,7 @@ export type Join = 'round' | 'mitre' | 'bevel'
  */
 export type End = 'round' | 'flat' | 'square'
 
+/** How corners are filled. */
 export type JoinOptions = {
   /** `round` when left out. */
   readonly join?: Join
@@ -25,6 +26,7 @@ export type JoinOptions = {
   readonly joinTag?: string
 }
 
+/** How corners are filled and open ends are closed. */
 export type PathOptions = JoinOptions & {
   /** `round` when left out. */
   readonly end?: End

@@ -13,12 +13,15 @@ export type Matrix = {
   readonly f: number
 }
 
+/** The map that leaves everything where it is. */
 export const identity: Matrix = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 }
 
+/** A shift by `x` to the right and `y` up, in millimetres. */
 export function shift(x: number, y: number): Matrix {
   return { a: 1, b: 0, c: 0, d: 1, e: x, f: y }
 }
 
+/** A stretch about the origin by the factor `x` across and `y` along; negative factors mirror. */
 export function scale(x: number, y: number = x): Matrix {
   return { a: x, b: 0, c: 0, d: y, e: 0, f: 0 }
 }
@@ -58,6 +61,7 @@ export function compose(first: Matrix, then: Matrix): Matrix {
   }
 }
 
+/** Where the map brings a point. */
 export function apply(m: Matrix, p: Point): Point {
   return { x: m.a * p.x + m.c * p.y + m.e, y: m.b * p.x + m.d * p.y + m.f }
 }

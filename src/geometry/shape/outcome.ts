@@ -14,10 +14,12 @@ export type Outcome<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly fault: Fault }
 
+/** The outcome of an operation that was carried out. */
 export function success<T>(value: T): Outcome<T> {
   return { ok: true, value }
 }
 
+/** The outcome of an operation that could not be carried out. */
 export function failure(fault: Fault): { readonly ok: false; readonly fault: Fault } {
   return { ok: false, fault }
 }

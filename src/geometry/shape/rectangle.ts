@@ -11,8 +11,10 @@ import { type Arc, line, type Segment } from './segment.ts'
  */
 export type Corner = 'square' | { readonly radius: number } | { readonly chamfer: number }
 
+/** The four corners of an upright rectangle; also the tags of their arcs and chamfers. */
 export type CornerName = 'bottom-left' | 'bottom-right' | 'top-right' | 'top-left'
 
+/** How the corners of a rectangle are made; one that is not named is square. */
 export type Corners = { readonly [name in CornerName]?: Corner }
 
 /**

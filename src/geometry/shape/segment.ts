@@ -23,6 +23,7 @@ export type Arc = {
   readonly tag?: string
 }
 
+/** An edge: straight or circular, and nothing else. */
 export type Segment = Line | Arc
 
 /** A straight edge from one point to another. */

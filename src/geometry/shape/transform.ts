@@ -13,6 +13,11 @@ export function transformContour(contour: Contour, matrix: Matrix): Contour {
   return transformWith(matrix)(contour)
 }
 
+/**
+ * A region under a similarity, its holes with it; as {@link transformContour}.
+ *
+ * @throws RangeError when `matrix` is no similarity
+ */
 export function transformRegion(region: Region, matrix: Matrix): Region {
   const move = transformWith(matrix)
   return { outer: move(region.outer), holes: region.holes.map(move) }
