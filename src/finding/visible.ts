@@ -11,7 +11,7 @@ export function excerpt(text: string, length = excerptLength): string {
 /**
  * What would not be seen, or would reorder or overwrite its surroundings on a terminal: control characters,
  * format characters (zero width, directional, byte order mark), line and paragraph separators, lone halves of
- * surrogate pairs and unassigned private characters.
+ * surrogate pairs, and private characters, which every font draws as it likes.
  */
 const unseen = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\p{Co}]/gu
 

@@ -1,6 +1,7 @@
 import type { Finding, Place } from '../finding/finding.ts'
 import { excerpt } from '../finding/visible.ts'
 import { cutName } from './cut/cut-name.ts'
+import { maxIdLength } from './limits.ts'
 import { isList, isMapping, type Mapping, placeOf, sourceOf } from './yaml/tree.ts'
 
 type Range = { readonly from: number; readonly to: number; readonly part: string; readonly feature?: string }
@@ -27,14 +28,15 @@ function rangesOf(plan: Mapping): readonly Range[] {
   const { parts } = plan
   if (!parts || !isMapping(parts)) return []
   const ranges: Range[] = []
-  for (const [part, key] of placeOf(parts).keys) {
-    const node = parts[part]!
-    ranges.push({ from: key.from, to: Math.max(key.to, sourceOf(node).to), part: excerpt(part) })
+  for (const [name, key] of placeOf(parts).keys) {
+    const node = parts[name]!
+    const part = excerpt(name, maxIdLength)
+    ranges.push({ from: key.from, to: Math.max(key.to, sourceOf(node).to), part })
     const cuts = isMapping(node) ? node.cuts : undefined
     if (!cuts || !isList(cuts)) continue
     for (const cut of cuts) {
-      const name = cutName(cut)
-      if (name) ranges.push({ ...sourceOf(cut), part: excerpt(part), feature: excerpt(name.text) })
+      const feature = cutName(cut)
+      if (feature) ranges.push({ ...sourceOf(cut), part, feature: excerpt(feature.text, maxIdLength) })
     }
   }
   return ranges

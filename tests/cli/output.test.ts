@@ -53,7 +53,7 @@ testInFolder(
       'page-1.svg',
       'page-2.svg',
       'page-3.svg',
-      'side-frame-mirrored-template.svg',
+      'side-frame-template-mirrored.svg',
       'side-frame-template.svg',
     ])
   },

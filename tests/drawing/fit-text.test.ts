@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { fitText } from '../../src/drawing/fit-text.ts'
 import { layOut } from '../../src/text/lay-out.ts'
-import { bundledFonts } from '../text/bundled-fonts.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 
 const { regular: font } = bundledFonts()
 const widthOf = (text: string) => layOut(font, [text], 2.5).width

@@ -4,7 +4,7 @@ import { fillMark, linesMark, pathMark, textMark } from '../../src/drawing/make-
 import { boundsOfMarks } from '../../src/drawing/mark-bounds.ts'
 import { textBox } from '../../src/drawing/text-box.ts'
 import { circle } from '../../src/geometry/shape/circle.ts'
-import { bundledFonts } from '../text/bundled-fonts.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 
 const fonts = bundledFonts()
 const belongs = { layer: 'cut' } as const

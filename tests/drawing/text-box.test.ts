@@ -3,7 +3,7 @@ import type { Text } from '../../src/drawing/mark.ts'
 import { textBox } from '../../src/drawing/text-box.ts'
 import { layOut } from '../../src/text/lay-out.ts'
 import type { Words } from '../../src/text/words.ts'
-import { bundledFonts } from '../text/bundled-fonts.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 
 const fonts = bundledFonts()
 const words: Words = ['Gate ', { whole: '2', over: '1', under: '2' }]

@@ -3,7 +3,7 @@ import type { Side } from '../../src/finding/side.ts'
 import { regionArea } from '../../src/geometry/measure/area.ts'
 import { regionBounds } from '../../src/geometry/measure/bounds.ts'
 import type { Pocket } from '../../src/model/feature.ts'
-import { built, partWithCuts, planWithCuts } from './model-of.ts'
+import { partWithCuts } from './model-of.ts'
 
 function pocketOf(cut: string): Pocket {
   const shape = partWithCuts([cut]).drawn.features[0]!.shape
@@ -54,19 +54,20 @@ test('a depth makes a mortise of it, and none a slot through', () => {
   expect(pocketOf('slot: mouth, at: center, size: 30 x 8, depth: 6').depth).toMatchObject({ mm: 6 })
 })
 
-test.each([
-  ['8 x 30', 8, 30],
-  ['8 x 8', 8, 8],
-])('round ends on a slot of %s, no longer than wide, are a fault', (size, along, across) => {
-  const { model, findings } = built(planWithCuts([`slot: mouth, at: center, size: ${size}, ends: round`]))
-  expect(model).toBeUndefined()
-  expect(findings).toMatchObject([
-    {
-      rule: 'round-ends',
-      facts: { along: { value: along, unit: 'mm' }, across: { value: across, unit: 'mm' } },
-      places: [{ part: 'plank', feature: 'mouth' }],
-    },
+test('a slot that is wider than long has its round ends at the top and the bottom', () => {
+  const { region } = pocketOf('slot: mouth, at: { left: 5, bottom: 5 }, size: 8 x 30, ends: round')
+  expect(regionBounds(region)).toEqual({ left: 5, bottom: 5, right: 13, top: 35 })
+  const arcs = region.outer.segments.filter(s => s.kind === 'arc')
+  expect(arcs.map(({ centre }) => centre)).toEqual([
+    { x: 9, y: 31 },
+    { x: 9, y: 9 },
   ])
+})
+
+test('a slot as long as wide with round ends is a circle', () => {
+  const { region } = pocketOf('slot: mouth, at: center, size: 8 x 8, ends: round')
+  expect(region.outer.segments.map(s => s.kind)).toEqual(['arc', 'arc'])
+  expect(regionArea(region)).toBeCloseTo(Math.PI * 16, 9)
 })
 
 test('a slot of which the drawing leaves out a size is unplaced and says which', () => {

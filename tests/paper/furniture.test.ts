@@ -8,7 +8,7 @@ import { lying, papers } from '../../src/paper/papers.ts'
 import { plain } from '../../src/text/words.ts'
 import { defaultWorkshop } from '../../src/workshop/defaults.ts'
 import { apart, inkBox } from '../drawing/ink-box.ts'
-import { bundledFonts } from '../text/bundled-fonts.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 
 const fonts = bundledFonts()
 const caption: Caption = {

@@ -9,7 +9,7 @@ import { layOutPages } from '../../src/paper/lay-out-pages.ts'
 import { lying, papers } from '../../src/paper/papers.ts'
 import { plain } from '../../src/text/words.ts'
 import { defaultWorkshop } from '../../src/workshop/defaults.ts'
-import { bundledFonts } from '../text/bundled-fonts.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 
 const fonts = bundledFonts()
 const { body } = frameOf(papers.letter, defaultWorkshop)

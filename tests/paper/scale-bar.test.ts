@@ -6,7 +6,7 @@ import { distance, type Point } from '../../src/geometry/shape/point.ts'
 import { scaleBar } from '../../src/paper/scale-bar.ts'
 import { plain } from '../../src/text/words.ts'
 import { apart, inkBox } from '../drawing/ink-box.ts'
-import { bundledFonts } from '../text/bundled-fonts.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 
 const from = { x: 7, y: 11 }
 const directions = ['across', 'along'] as const

@@ -97,6 +97,13 @@ describe('what is heavy to read is given up early', () => {
     ['brackets in a size', withPart().replace('12 x', `${'('.repeat(maxBytes - 200)} x`)],
     ['one line of two million letters', withPart(`label: ${'x'.repeat(maxBytes - 200)}`)],
     ['one line of many comments', withPart(`label: x${' #1'.repeat(maxBytes / 4)}`)],
+    ['values on one line', `[${'a,'.repeat(maxTokens / 2.1)}]`],
+    ['commas on one line', `[${','.repeat(maxTokens / 1.1)}`],
+    ['empty values on one line', `paperjig: 1\ntitle: { ${'a: ,'.repeat(maxTokens / 5)} }`],
+    ['keys in keys on one line', `[${'a: b: ,'.repeat(maxTokens / 9)}]`],
+    ['lines behind nested groups', `${'- '.repeat(38)}a${'\n'.repeat(maxTokens / 2)}`],
+    ['spaces behind nested groups', `${'- '.repeat(38)}a\n${' '.repeat(maxBytes / 2)}`],
+    ['anchors', `paperjig: 1\na: [${Array.from({ length: 60_000 }, (_, i) => `&a${i} 1`).join(', ')}]`],
     ['wrong bytes', new Uint8Array(maxBytes).fill(0xff)],
   ])('%s', (_, text) => {
     const { plan, findings } = keptPromise(text)

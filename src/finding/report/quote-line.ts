@@ -14,8 +14,8 @@ export type QuotedLine = { readonly number: number; readonly text: string; reado
 /** The line that a source begins in, and carets under the source as far as it lies in that line. */
 export function quoteLine(text: string, source: Source): QuotedLine {
   const line = lineAround(text, source.from)
-  const start = Math.max(0, Math.min(source.from, text.length) - line.from)
-  const end = Math.max(start, Math.min(source.to - line.from, line.text.length))
+  const start = wholeCharacter(line.text, Math.max(0, Math.min(source.from, text.length) - line.from))
+  const end = wholeCharacter(line.text, Math.max(start, Math.min(source.to - line.from, line.text.length)))
   const first = start > mostBefore ? wholeCharacter(line.text, start - mostBefore) : 0
   const last = wholeCharacter(line.text, Math.min(line.text.length, first + longestLine))
   const before = (first > 0 ? '…' : '') + shown(line.text.slice(first, start))

@@ -2,7 +2,7 @@ import type { LengthStyle } from '../../length/precision.ts'
 import { bothUnitsText } from '../../length/show-length.ts'
 import type { FindingOf, Place, RuleId } from '../finding.ts'
 import type { Quantity } from '../quantity.ts'
-import { quoted, visible } from '../visible.ts'
+import { excerpt, quoted, visible } from '../visible.ts'
 
 /** What a sentence needs to show quantities. */
 export type Wording = {
@@ -38,9 +38,12 @@ export function didYouMean(nearest: string | undefined): string {
   return nearest === undefined ? '' : `; did you mean ${quoted(nearest)}?`
 }
 
+/** As many letters of a list as a sentence repeats. */
+const longestList = 160
+
 /** ` (known: thickness, width)`, where there is anything to list. */
 export function listed(word: string, names: string): string {
-  return names === '' ? '' : ` (${word}: ${visible(names)})`
+  return names === '' ? '' : ` (${word}: ${visible(excerpt(names, longestList))})`
 }
 
 /** `hole front-axle of side-frame`, `part side-frame`: what of it is known. */

@@ -1,6 +1,7 @@
 import type { Finding } from '../../finding/finding.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { Model, Part, Undrawn } from '../part.ts'
+import { tooManyFeatures } from './count-features.ts'
 import { buildPart } from './part.ts'
 import { resolvePositive } from './resolve-size.ts'
 import { planScope } from './scope.ts'
@@ -11,6 +12,8 @@ import { buildStock } from './stock.ts'
  * reported, with its place. What the drawing merely leaves out is no fault; it is carried along in the model.
  */
 export function buildModel(plan: Plan): { readonly model?: Model; readonly findings: readonly Finding[] } {
+  const tooMany = tooManyFeatures(plan.parts)
+  if (tooMany !== undefined) return { findings: [tooMany] }
   const findings: Finding[] = []
   const report = (finding: Finding): void => {
     findings.push(finding)

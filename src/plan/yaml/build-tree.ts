@@ -56,7 +56,8 @@ function nodeOf(node: Node | null, way: Way): TreeNode {
   const { walk, depth } = way
   const source = node ? sourceIn(walk, node) : (way.key?.source ?? { file: walk.file, from: 0, to: 0 })
   walk.values += 1
-  if (walk.values > maxValues) return stop(way, source, 'values, aliases written out', walk.values, maxValues)
+  if (walk.values > maxValues)
+    return stop(way, source, 'values with every alias written out', walk.values, maxValues)
   if (depth > maxNesting) return stop(way, source, 'levels of nesting', depth, maxNesting)
   if (walk.spent || node === null) return emptyLeaf(way, source)
   if (isAlias(node)) return aliasOf(node, way, source)

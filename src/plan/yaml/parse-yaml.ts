@@ -1,4 +1,4 @@
-import { Composer, type Document, Lexer, Parser } from 'yaml'
+import { Composer, type CST, type Document, Lexer, Parser } from 'yaml'
 import type { Finding } from '../../finding/finding.ts'
 import { fault, limitPassed } from '../fault.ts'
 import { maxFindings, maxNesting, maxTokens } from '../limits.ts'
@@ -43,6 +43,13 @@ function compose(text: string, file: string): Composed {
   const documents: Document.Parsed[] = []
   let tokens = 0
   let troubles = 0
+  let afterOpening = false
+  const hand = (made: Iterable<CST.Token>): void => {
+    for (const token of made) {
+      if (token.type === 'error' || token.type === 'directive') troubles += 1
+      documents.push(...composer.next(token))
+    }
+  }
   const passed = (of: string, measured: number, limit: number): Composed => {
     const here = { file, from: parser.offset, to: Math.min(parser.offset + 1, text.length) }
     return { passed: limitPassed(here, of, measured, limit) }
@@ -50,17 +57,16 @@ function compose(text: string, file: string): Composed {
   for (const lexeme of new Lexer().lex(text)) {
     tokens += 1
     if (tokens > maxTokens) return passed('words and marks of YAML', tokens, maxTokens)
-    for (const token of parser.next(lexeme)) {
-      if (token.type === 'error' || token.type === 'directive') troubles += 1
-      documents.push(...composer.next(token))
-    }
+    if (afterOpening && lexeme === ',') troubles += 1
+    if (!/^[\s#]/.test(lexeme)) afterOpening = /^[,[{]$/.test(lexeme)
+    hand(parser.next(lexeme))
     const nesting = parser.stack.length
     if (nesting > maxNesting) return passed('levels of nesting', nesting, maxNesting)
     if (documents.length > 1 || troubles > maxFindings) break
   }
-  if (documents.length <= 1 && troubles <= maxFindings) {
-    for (const token of parser.end()) documents.push(...composer.next(token))
+  if (documents.length <= 1) {
+    hand(parser.end())
+    documents.push(...composer.end(true, text.length))
   }
-  if (documents.length <= 1) documents.push(...composer.end(true, text.length))
   return { documents }
 }

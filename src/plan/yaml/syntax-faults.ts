@@ -20,12 +20,12 @@ export function syntaxFaults(document: Document.Parsed, text: string, file: stri
   const unclosed = problems.length > 0 ? unclosedIn(document, text) : []
   const found: Finding[] = []
   const said = new Set<string>()
-  let lineOfLast = -1
+  let endOfLine = -1
   for (const problem of problems) {
     if (found.length > maxFindings) break
+    if (problem.pos[0] <= endOfLine) continue
     const line = lineAround(text, problem.pos[0])
-    if (line.from === lineOfLast) continue
-    lineOfLast = line.from
+    endOfLine = line.from + line.text.length
     const finding = syntaxFault(problem, { unclosed, text, file, line })
     if (finding.rule === 'not-yaml') {
       if (said.has(finding.facts.wanted)) continue

@@ -8,24 +8,25 @@ import type { Placed } from '../../model/feature.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { Board } from '../label/board.ts'
-import { isCrossed, type Obstacles } from '../label/clear-space.ts'
+import { isCrossed } from '../label/clear-space.ts'
 import { boxAbout, type Extent } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 import { crossReach } from './hole-marks.ts'
 
-/** Puts each letter of the key at what it stands for; of a row at its first and last hole. Returns the letters that found no room. */
+/** Puts each letter of the key at what it stands for; of a row at its first and last hole. Returns what found no room for its letter. */
 export function putLetters(
   key: readonly KeyEntry[],
   board: Board,
   area: Bounds,
   fonts: Fonts,
-): readonly string[] {
-  const homeless: string[] = []
+): readonly Placed[] {
+  const homeless: Placed[] = []
   for (const { letter, members } of key) {
     const lettered = members.filter(
       ({ row }) => row === undefined || row.number === 1 || row.number === row.count,
     )
-    for (const feature of lettered) if (!putLetter(letter, feature, board, area, fonts)) homeless.push(letter)
+    for (const feature of lettered)
+      if (!putLetter(letter, feature, board, area, fonts)) homeless.push(feature)
   }
   return homeless
 }
@@ -44,15 +45,15 @@ function putLetter(letter: string, { shape, id }: Placed, board: Board, area: Bo
       : [markAt(middle), linesMark({ layer: 'text', subject: id }, 'thin', [leader])]
   }
   const leaderIsFree =
-    (obstacles: Obstacles) =>
+    (ofLines: boolean) =>
     (middle: Point): boolean => {
       const leader = leaderTo(target, boxAbout(middle, extent))
-      return leader === undefined || !isCrossed(leader, obstacles)
+      return leader === undefined || !isCrossed(leader, board.obstacles, ofLines)
     }
   const inside = target.kind === 'box' ? [middleOf(box)] : []
   // a leader that crosses a line is better than a letter that is missing; one that crosses lettering is not
-  return [board.obstacles, { ...board.obstacles, lines: [] }].some(obstacles => {
-    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(obstacles))
+  return [true, false].some(ofLines => {
+    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(ofLines))
     return board.place(middles, extent, area, marksAt) !== undefined
   })
 }
