@@ -1,9 +1,10 @@
 import { lettering } from '../../drawing/lettering.ts'
+import type { Mark } from '../../drawing/mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Board } from '../label/board.ts'
-import { spreadFrom } from '../label/find-place.ts'
+import { type Extent, spreadFrom } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 import type { OnWood } from './edge-marks.ts'
 import { grainArrow, grainArrowBreadth } from './grain-arrow.ts'
@@ -17,7 +18,7 @@ export function putName(board: Board, area: Bounds, name: string, fonts: Fonts, 
   return [lettering.large, lettering.medium, lettering.small].some(height =>
     [false, true].some(upward => {
       const { extent, markAt } = label(fonts, [name], height, 'piece', { weight: 'bold', upward })
-      return board.place(middles, extent, area, at => [markAt(at)]) !== undefined
+      return putFreely(board, middles, extent, area, at => [markAt(at)])
     }),
   )
 }
@@ -40,12 +41,26 @@ export function putGrain(
     const extent = upward ? { width: breadth, height: total } : { width: total, height: breadth }
     const along = (at: Point, by: number): Point =>
       upward ? { x: at.x, y: at.y + by } : { x: at.x + by, y: at.y }
-    const placed = board.place(middles, extent, area, at => [
+    return putFreely(board, middles, extent, area, at => [
       ...grainArrow(along(at, (total - length) / 2), length, direction),
       word.markAt(along(at, (wordLength - total) / 2)),
     ])
-    return placed !== undefined
   })
+}
+
+/** With plenty of white around it where there is room, so that it is not read together with what stands beside it. */
+function putFreely(
+  board: Board,
+  middles: readonly Point[],
+  { width, height }: Extent,
+  area: Bounds,
+  marksAt: (middle: Point) => readonly Mark[],
+): boolean {
+  return [2.5, 0].some(
+    white =>
+      board.place(middles, { width: width + 2 * white, height: height + 2 * white }, area, marksAt) !==
+      undefined,
+  )
 }
 
 function middleOf(area: Bounds): Point {
