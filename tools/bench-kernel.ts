@@ -26,11 +26,12 @@ const version = (name: string) =>
   JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8')).version
 
 const random = randomFrom(1)
-const radii = Array.from({ length: 100_000 }, () => 0.6 + 0.4 * random())
+const spikes = Array.from({ length: 100_000 }, () => 40 * random())
 const shapes: Record<string, (size: number) => Region> = {
   gear: size => gear(size / 4),
   comb: size => comb(Math.round((size - 2) / 4), 40),
-  'random star': size => star(size, i => radii[i]! * size * 0.5),
+  // corners about 3 mm apart, spikes of up to 40 mm: each crosses some tens of the other's
+  'random star': size => star(size, i => size / 2 + spikes[i]!),
 }
 const sizes = quick ? [100, 1000] : [100, 1000, 10_000, 100_000]
 
