@@ -6,8 +6,16 @@ export type PlanText = { readonly text: string | Uint8Array; readonly file: stri
 /** The bytes of the font files of each weight, the one that sets the measures first. */
 export type FontBytes = Readonly<Record<Weight, readonly Uint8Array[]>>
 
-/** What the whole job hangs on besides the plan; the date and version stand in the files that are made. */
-export type Surroundings = { readonly fonts: FontBytes; readonly date: Date; readonly version: string }
+/** What the whole job hangs on besides the plan; the version, and the date if there is one, stand in the files that are made. */
+export type Surroundings = { readonly fonts: FontBytes; readonly version: string; readonly date?: Date }
+
+/** What is wanted of a packet. */
+export type Choices = {
+  /** A paper by its name, or width x height; without it Letter for a plan in inches, A4 for one in millimetres. */
+  readonly paper?: string
+  /** The ids of the parts to print, all of them unless given. */
+  readonly parts?: readonly string[]
+}
 
 /** A file to be written: its name within the folder asked for, and what is in it. */
 export type NamedBytes = { readonly name: string; readonly bytes: Uint8Array }

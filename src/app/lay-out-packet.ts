@@ -1,19 +1,14 @@
 import type { Packet, Paper } from '../drawing/page.ts'
-import type { Finding } from '../finding/finding.ts'
-import { nearestName } from '../length/nearest-name.ts'
+import type { Finding, FindingOf } from '../finding/finding.ts'
 import type { Model } from '../model/part.ts'
 import { layOutPages, type Misfit } from '../paper/lay-out-pages.ts'
 import { makeSheets } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { defaultWorkshop } from '../workshop/defaults.ts'
-
-/** What is wanted of the packet. */
-export type Choices = {
-  readonly paper: Paper
-  /** The parts to print, all of them unless given. */
-  readonly parts?: readonly string[]
-}
+import { choosePaper } from './choose-paper.ts'
+import { chooseParts } from './choose-parts.ts'
+import type { Choices } from './inputs.ts'
 
 export type LaidPacket = {
   readonly packet: Packet
@@ -22,38 +17,41 @@ export type LaidPacket = {
   readonly findings: readonly Finding[]
 }
 
-/** Draws the sheets that are wanted and lays them on pages; says what did not fit and what there is no such part of. */
-export function layOutPacket(model: Model, { paper, parts }: Choices, fonts: Fonts, date: Date): LaidPacket {
-  const chosen = chooseParts(model, parts)
-  const sheets = makeSheets({ model: { ...model, parts: chosen.parts }, workshop: defaultWorkshop, fonts })
+/**
+ * Draws the sheets that are wanted and lays them on pages; says what did not fit. What cannot be meant (a part
+ * that the plan does not have, a paper that does not exist) is said, and then nothing is laid out.
+ */
+export function layOutPacket(
+  model: Model,
+  choices: Choices,
+  fonts: Fonts,
+  date: Date | undefined,
+): LaidPacket {
+  const chosenParts = chooseParts(model, choices.parts)
+  const chosenPaper = choosePaper(choices.paper, model.units)
+  const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
+  if ('finding' in chosenPaper || chosenParts.findings.length > 0) {
+    const findings = [...chosenParts.findings, ...('finding' in chosenPaper ? [chosenPaper.finding] : [])]
+    return { packet: { ...about, pages: [] }, count: 0, sheets: [], findings }
+  }
+  const { paper } = chosenPaper
+  const { parts } = chosenParts
+  const sheets = makeSheets({ model: { ...model, parts }, workshop: defaultWorkshop, fonts })
   const arrangements = sheets.map(({ id, drawings }) => ({ id, drawings }))
   const laid = layOutPages(arrangements, paper, model.units, defaultWorkshop, fonts)
   return {
-    packet: { title: model.title, language: 'en', date, pages: laid.pages },
+    packet: { ...about, pages: laid.pages },
     count: laid.count,
     sheets,
-    findings: [...chosen.findings, ...laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper))],
+    findings: laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper)),
   }
 }
 
-function chooseParts(model: Model, wanted: readonly string[] | undefined) {
-  if (wanted === undefined) return { parts: model.parts, findings: [] }
-  const ids = [...model.parts, ...model.undrawn].map(({ id }) => id)
-  const findings = wanted
-    .filter(id => !ids.includes(id))
-    .map((found): Finding => {
-      const nearest = nearestName(found, ids)
-      return {
-        rule: 'unknown-part',
-        severity: 'error',
-        places: [],
-        facts: { found, allowed: ids.join(', '), ...(nearest === undefined ? {} : { nearest }) },
-      }
-    })
-  return { parts: model.parts.filter(({ id }) => wanted.includes(id)), findings }
-}
-
-function misfitFinding({ id, wanted, available }: Misfit, sheets: readonly Sheet[], paper: Paper): Finding {
+function misfitFinding(
+  { id, wanted, available }: Misfit,
+  sheets: readonly Sheet[],
+  paper: Paper,
+): FindingOf<'does-not-fit'> {
   const sheet = sheets.find(s => s.id === id)
   const mm = (value: number) => ({ value, unit: 'mm' as const })
   return {

@@ -1,26 +1,22 @@
-import type { Finding } from '../finding/finding.ts'
 import { renderPdf } from '../render/pdf/render-pdf.ts'
-import type { PlanText, Surroundings } from './inputs.ts'
-import { type Choices, layOutPacket } from './lay-out-packet.ts'
+import type { Found } from './found.ts'
+import type { Choices, PlanText, Surroundings } from './inputs.ts'
+import { layOutPacket } from './lay-out-packet.ts'
 import { lettersMissing } from './letters-missing.ts'
 import { openFonts } from './open-fonts.ts'
 import { readModel } from './read-model.ts'
 
 /** A packet as one PDF file; without `pdf` there was nothing that could be printed, and the findings say why. */
-export type PrintedPdf = {
-  readonly pdf?: Uint8Array
-  readonly pages: number
-  readonly findings: readonly Finding[]
-}
+export type PrintedPdf = Found & { readonly pdf?: Uint8Array; readonly pages: number }
 
 /** One plan text in, one PDF out, and all that was found on the way. */
 export async function printPdf(plan: PlanText, choices: Choices, around: Surroundings): Promise<PrintedPdf> {
-  const { model, findings } = readModel(plan)
-  if (model === undefined) return { pages: 0, findings }
+  const { model, findings, texts, style } = readModel(plan)
+  if (model === undefined) return { pages: 0, findings, texts, style }
   const fonts = openFonts(around.fonts)
   const laid = layOutPacket(model, choices, fonts, around.date)
   const all = [...findings, ...laid.findings, ...lettersMissing(laid, fonts)]
-  if (laid.count === 0) return { pages: 0, findings: all }
+  if (laid.count === 0) return { pages: 0, findings: all, texts, style }
   const pdf = await renderPdf(laid.packet, fonts, around.version)
-  return { pdf, pages: laid.count, findings: all }
+  return { pdf, pages: laid.count, findings: all, texts, style }
 }

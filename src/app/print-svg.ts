@@ -1,29 +1,21 @@
-import type { Finding } from '../finding/finding.ts'
 import { renderSvgDrawing } from '../render/svg/render-drawing.ts'
 import { renderSvgPage } from '../render/svg/render-page.ts'
-import type { NamedBytes, PlanText, Surroundings } from './inputs.ts'
-import { type Choices, layOutPacket } from './lay-out-packet.ts'
+import type { Found } from './found.ts'
+import type { Choices, NamedBytes, PlanText, Surroundings } from './inputs.ts'
+import { layOutPacket } from './lay-out-packet.ts'
 import { lettersMissing } from './letters-missing.ts'
 import { openFonts } from './open-fonts.ts'
 import { readModel } from './read-model.ts'
 
-export type PrintedSvg = {
-  /** Empty where nothing could be drawn; the findings say why. */
-  readonly files: readonly NamedBytes[]
-  readonly pages: number
-  readonly findings: readonly Finding[]
-}
+/** A packet as SVG files: none where nothing could be drawn, and then the findings say why. */
+export type PrintedSvg = Found & { readonly files: readonly NamedBytes[]; readonly pages: number }
 
 /** One SVG a page, and one a template with nothing in it but what is cut and bored. */
-export function printSvg(
-  plan: PlanText,
-  choices: Choices,
-  around: Omit<Surroundings, 'version'>,
-): PrintedSvg {
-  const { model, findings } = readModel(plan)
-  if (model === undefined) return { files: [], pages: 0, findings }
+export function printSvg(plan: PlanText, choices: Choices, around: Pick<Surroundings, 'fonts'>): PrintedSvg {
+  const { model, findings, texts, style } = readModel(plan)
+  if (model === undefined) return { files: [], pages: 0, findings, texts, style }
   const fonts = openFonts(around.fonts)
-  const laid = layOutPacket(model, choices, fonts, around.date)
+  const laid = layOutPacket(model, choices, fonts, undefined)
   const encoder = new TextEncoder()
   const digits = String(laid.count).length
   const files: NamedBytes[] = []
@@ -41,5 +33,7 @@ export function printSvg(
     files,
     pages: laid.count,
     findings: [...findings, ...laid.findings, ...lettersMissing(laid, fonts)],
+    texts,
+    style,
   }
 }

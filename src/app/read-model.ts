@@ -1,22 +1,35 @@
 import { check } from '../check/registry.ts'
-import type { Finding } from '../finding/finding.ts'
+import type { LengthStyle } from '../length/precision.ts'
+import { millimetresPerInch } from '../length/unit.ts'
 import { buildModel } from '../model/build/model.ts'
 import type { Model } from '../model/part.ts'
 import { readPlan } from '../plan/read-plan.ts'
+import type { Found } from './found.ts'
 import type { PlanText } from './inputs.ts'
 
 /** A plan as far as it could be used. Without a model the findings say why. */
-export type ReadModel = {
-  readonly title: string | undefined
-  readonly model: Model | undefined
-  readonly findings: readonly Finding[]
-}
+export type ReadModel = Found & { readonly title?: string; readonly model?: Model }
 
 /** Reads a plan, works it out and checks it. */
-export function readModel({ text, file }: PlanText): ReadModel {
-  const { plan, findings: reading } = readPlan(text, file)
-  if (plan === undefined) return { title: undefined, model: undefined, findings: reading }
+export function readModel({ text: input, file }: PlanText): ReadModel {
+  const { plan, findings: reading, text } = readPlan(input, file)
+  const texts = new Map([[file, text]])
+  if (plan === undefined) return { findings: reading, texts, style: styles.inch }
   const { model, findings: building } = buildModel(plan)
-  const checking = model === undefined ? [] : check(model)
-  return { title: plan.title.value, model, findings: [...reading, ...building, ...checking] }
+  const title = plan.title.value
+  if (model === undefined)
+    return { title, findings: [...reading, ...building], texts, style: styles[plan.units] }
+  return {
+    title,
+    model,
+    findings: [...reading, ...building, ...check(model)],
+    texts,
+    style: { unit: model.units, precision: model.precision },
+  }
+}
+
+/** How lengths are shown where the plan did not get as far as saying it. */
+const styles: Readonly<Record<LengthStyle['unit'], LengthStyle>> = {
+  inch: { unit: 'inch', precision: millimetresPerInch / 64 },
+  mm: { unit: 'mm', precision: 0.1 },
 }

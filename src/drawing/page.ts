@@ -25,7 +25,7 @@ export type Packet = {
   readonly title: string
   /** BCP 47, such as "en". */
   readonly language: string
-  /** Stands in the file as its date, so that the same input gives the same bytes. */
-  readonly date: Date
+  /** Stands in the file as its date. Without one the file says none, and the same plan always gives the same bytes. */
+  readonly date?: Date
   readonly pages: Iterable<Page>
 }

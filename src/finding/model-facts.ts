@@ -12,8 +12,6 @@ export type ModelFacts = {
   'thickness-missing': Record<string, never>
   /** Corners that do not fit the rectangle they are cut from. */
   'corners-too-large': { readonly edge: string; readonly corners: Quantity; readonly available: Quantity }
-  /** A slot with round ends that is wider than long. */
-  'round-ends': { readonly along: Quantity; readonly across: Quantity }
   /** A row that leads out of its face: `toward` names a side that the face does not run to. */
   'row-direction': { readonly found: string; readonly allowed: string }
 }

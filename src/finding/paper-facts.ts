@@ -15,4 +15,6 @@ export type PaperFacts = {
   'letters-missing': { readonly codes: string }
   /** A part asked for that the plan does not have. */
   'unknown-part': { readonly found: string; readonly nearest?: string; readonly allowed: string }
+  /** A paper asked for that does not exist or cannot be printed on. */
+  'unknown-paper': { readonly found: string; readonly nearest?: string; readonly wanted: string }
 }

@@ -5,8 +5,7 @@ import type { Solid } from './part.ts'
 
 /**
  * The front as it is when every notch is cut, usually one region. Where the kernel cannot take a notch away, which
- * its fuzzing never met, the outline is given as it was before: the notch is then still listed, and its absence is
- * plain to see.
+ * its fuzzing never met, the notches stand beside the whole outline, so that no line to cut to is lost.
  */
 export function finishedOutline(solid: Solid): readonly Region[] {
   const notches = solid.features
@@ -14,5 +13,5 @@ export function finishedOutline(solid: Solid): readonly Region[] {
     .flatMap(({ shape }) => (shape.kind === 'edge-cut' ? [shape.region] : []))
   if (notches.length === 0) return [solid.outline]
   const cut = difference([solid.outline], notches)
-  return cut.ok ? cut.value : [solid.outline]
+  return cut.ok ? cut.value : [solid.outline, ...notches]
 }

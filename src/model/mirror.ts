@@ -2,9 +2,10 @@ import { type Side, sides } from '../finding/side.ts'
 import type { Region } from '../geometry/shape/contour.ts'
 import { apply, type Matrix, mirrorAcross } from '../geometry/shape/matrix.ts'
 import { transformRegion } from '../geometry/shape/transform.ts'
-import { boxPose, type Extent, faceExtent } from './box-faces.ts'
+import { type Extent, faceExtent } from './box-faces.ts'
 import type { Feature } from './feature.ts'
 import type { Face, Solid } from './part.ts'
+import { type Pose, toPart } from './pose.ts'
 
 /**
  * The other hand of a solid: left for right in the middle of its length. Every side keeps its name and what is on
@@ -16,7 +17,7 @@ import type { Face, Solid } from './part.ts'
 export function mirrorSolid(solid: Solid, extent: Extent): Solid {
   const face = (side: Side): Face => ({
     id: side,
-    pose: boxPose(placeOfMirrored(side), extent),
+    pose: mirrorPose(solid.faces[side].pose, side, extent),
     region: transformRegion(solid.faces[side].region, mirrorOf(side, extent)),
   })
   return {
@@ -31,6 +32,17 @@ export function placeOfMirrored(side: Side): Side {
   if (side === 'left') return 'right'
   if (side === 'right') return 'left'
   return side
+}
+
+/** The mirror turns the direction of x on a face round, so it starts at what was the face's other end. */
+function mirrorPose(pose: Pose, side: Side, extent: Extent): Pose {
+  const far = toPart(pose, { x: faceExtent(side, extent).right, y: 0 })
+  return {
+    origin: { ...far, x: extent.length - far.x },
+    right: { x: pose.right.x, y: 0 - pose.right.y, z: 0 - pose.right.z },
+    up: { ...pose.up, x: 0 - pose.up.x },
+    out: { ...pose.out, x: 0 - pose.out.x },
+  }
 }
 
 function mirrorOf(side: Side, extent: Extent): Matrix {

@@ -1,6 +1,7 @@
 import type { Caption } from '../drawing/drawing.ts'
 import { fitText } from '../drawing/fit-text.ts'
 import { lettering } from '../drawing/lettering.ts'
+import { lineStyles } from '../drawing/line-role.ts'
 import { linesMark, textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
 import type { Unit } from '../length/unit.ts'
@@ -32,6 +33,8 @@ function head({ head: box }: Frame, { caption, number, count }: PageFacts, fonts
   const first = box.top - lettering.large - 0.5
   const second = first - lettering.medium - 2.2
   const rule = box.bottom
+  // the ink of the line's ends stays within the strip too
+  const half = lineStyles.thin.width / 2
   // the right column keeps its own width; the left one takes what is left
   const room = box.right - box.left - rightColumn
   const name = [caption.part, caption.pieces].filter(s => s !== undefined).join(' · ')
@@ -56,8 +59,8 @@ function head({ head: box }: Frame, { caption, number, count }: PageFacts, fonts
     textMark(text, ['print at 100 %'], { x: box.right, y: second }, lettering.medium, { align: 'end' }),
     linesMark(text, 'thin', [
       [
-        { x: box.left, y: rule },
-        { x: box.right, y: rule },
+        { x: box.left + half, y: rule },
+        { x: box.right - half, y: rule },
       ],
     ]),
   ]

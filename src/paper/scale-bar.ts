@@ -4,6 +4,7 @@ import type { Mark } from '../drawing/mark.ts'
 import { apply, compose, type Matrix, quarterTurns, shift } from '../geometry/shape/matrix.ts'
 import type { Point } from '../geometry/shape/point.ts'
 import { millimetresPerInch, type Unit } from '../length/unit.ts'
+import { coincident } from '../number/tolerance.ts'
 
 /** A scale bar as laid: it starts at `from` and runs `length` millimetres or less to the right (across) or up (along). */
 export type ScaleBarPlace = {
@@ -57,7 +58,8 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
   const at = (x: number, y: number): Point => apply(toPage, { x, y })
   const belongs = { layer: 'paper', subject: `${subject}-${scale.unit}` } as const
   const unitLength = scale.step * scale.long
-  const units = Math.floor(length / unitLength + wholeSlack)
+  // a bar of exactly so many units must not lose the last one to rounding
+  const units = Math.floor((length + coincident) / unitLength)
   const end = units * unitLength
   const angle = Math.atan2(toPage.b, toPage.a)
   const tick = (i: number): number =>
@@ -84,14 +86,14 @@ function half(scale: Scale, up: 1 | -1, length: number, toPage: Matrix, subject:
   ]
 }
 
-/** A bar of exactly so many units must not lose the last one to rounding; a thousandth of a unit is nothing to see. */
-const wholeSlack = 1e-3
-
 /** From the bar's end to the name of its unit, clear of half the last number. */
 const unitNameAside = 3.5
 
 /** White between a tick and its number. */
 const numberGap = 0.5
 
+/** Round digits stand a little higher than flat capitals. */
+const overshoot = 0.05
+
 /** How far a bar's ticks and numbers reach to either side of its line. */
-export const scaleBarReach = ticks.long + numberGap + lettering.small
+export const scaleBarReach = ticks.long + numberGap + lettering.small + overshoot

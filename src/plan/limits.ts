@@ -1,6 +1,6 @@
 /**
  * What a plan file may be at most. Each is far above what a maker writes; together they bound the time and the
- * memory that any file can take.
+ * memory that any file can take. How long a size may be is the business of the reader of sizes.
  */
 
 /** Bytes of a file. A part with ten cuts takes about 1 kB, so this is room for some two thousand parts. */
@@ -39,9 +39,6 @@ export const maxNoteLength = 2_000
 
 /** Characters of an id or name; it is printed beside a letter on the part. */
 export const maxIdLength = 64
-
-/** Characters of a size with its formula. */
-export const maxSizeLength = 400
 
 /** Faults listed of one file. Who has more wants to see the first ones. */
 export const maxFindings = 100

@@ -1,7 +1,6 @@
 import type { Finding } from '../finding/finding.ts'
 import { fault } from './fault.ts'
 import { inOrder } from './in-order.ts'
-import { maxFindings } from './limits.ts'
 import type { Plan } from './plan.ts'
 import { wrongKind } from './schema/leaf.ts'
 import { findingsOf } from './schema/reader.ts'
@@ -26,11 +25,7 @@ export function readPlan(input: string | Uint8Array, file: string): ReadPlan {
   const { text, findings } = decode(input, file)
   if (findings.length > 0) return { text, findings }
   const read = readText(text, file)
-  const sorted = inOrder(read.findings)
-  const listed = sorted.slice(0, maxFindings)
-  const more = sorted[maxFindings]
-  if (more)
-    listed.push({ ...fault('findings-left-out', more.places[0]?.source ?? { file, from: 0, to: 0 }, {}) })
+  const listed = inOrder(read.findings, file)
   const sound = read.plan !== undefined && !listed.some(finding => finding.severity === 'error')
   return sound ? { plan: read.plan, findings: listed, text } : { findings: listed, text }
 }
@@ -41,15 +36,19 @@ function readText(text: string, file: string): Reading {
   const { document, findings: syntax } = parseYaml(text, file)
   if (syntax.length > 0 || !document) return { findings: syntax }
   const { root, findings: inTree } = buildTree(document, text, file)
-  if (!root) return { findings: [...inTree, fault('empty-plan', { file, from: 0, to: 0 }, {})] }
-  if (!isMapping(root))
-    return { findings: [...inTree, wrongKind(root, 'a plan, which begins with paperjig: 1')] }
+  if (!root) {
+    const empty = fault('empty-plan', { file, from: 0, to: 0 }, {})
+    return { findings: inTree.length > 0 ? inTree : [empty] }
+  }
+  if (!isMapping(root)) {
+    return { findings: [...inTree, wrongKind(root, 'the keys of a plan, such as paperjig: 1')] }
+  }
   const version = readerFor(root)
   if (!('reader' in version)) return { findings: version.finding ? [...inTree, version.finding] : inTree }
   const result = version.reader.safeParse(root)
   const faults = [...inTree, ...(result.success ? [] : findingsOf(result.error))]
   return {
     plan: result.success ? { file, ...result.data } : undefined,
-    findings: faults.map(whereabouts(root)),
+    findings: faults.length === 0 ? faults : faults.map(whereabouts(root)),
   }
 }

@@ -1,6 +1,8 @@
 import type { Finding, Place } from '../finding/finding.ts'
-import { cutKinds } from './cut/cut-kinds.ts'
-import { isLeaf, isList, isMapping, type Mapping, placeOf, sourceOf, type TreeNode } from './yaml/tree.ts'
+import { excerpt } from '../finding/visible.ts'
+import { cutName } from './cut/cut-name.ts'
+import { maxIdLength } from './limits.ts'
+import { isList, isMapping, type Mapping, placeOf, sourceOf } from './yaml/tree.ts'
 
 type Range = { readonly from: number; readonly to: number; readonly part: string; readonly feature?: string }
 
@@ -26,23 +28,16 @@ function rangesOf(plan: Mapping): readonly Range[] {
   const { parts } = plan
   if (!parts || !isMapping(parts)) return []
   const ranges: Range[] = []
-  for (const [part, key] of placeOf(parts).keys) {
-    const node = parts[part]!
+  for (const [name, key] of placeOf(parts).keys) {
+    const node = parts[name]!
+    const part = excerpt(name, maxIdLength)
     ranges.push({ from: key.from, to: Math.max(key.to, sourceOf(node).to), part })
     const cuts = isMapping(node) ? node.cuts : undefined
     if (!cuts || !isList(cuts)) continue
     for (const cut of cuts) {
-      const feature = nameOf(cut)
-      if (feature !== undefined) ranges.push({ ...sourceOf(cut), part, feature })
+      const feature = cutName(cut)
+      if (feature) ranges.push({ ...sourceOf(cut), part, feature: excerpt(feature.text, maxIdLength) })
     }
   }
   return ranges
-}
-
-function nameOf(cut: TreeNode): string | undefined {
-  if (!isMapping(cut)) return undefined
-  const name = Object.keys(cutKinds)
-    .map(kind => cut[kind])
-    .find(node => node !== undefined)
-  return name && isLeaf(name) && !name.empty ? name.text : undefined
 }

@@ -8,7 +8,7 @@ import type { Workshop } from '../workshop/workshop.ts'
  * stands beside them moved so that it fits another shape of paper.
  */
 export type Sheet = {
-  /** Unique within a run: "side-frame-mirrored-template". */
+  /** Unique within a run: "side-frame-template-mirrored". */
   readonly id: string
   readonly kind: string
   /** The part that it is about. */

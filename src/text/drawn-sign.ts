@@ -1,16 +1,15 @@
-import type { Point } from '../geometry/shape/point.ts'
 import { drawnGlyph, type Glyph } from './glyph.ts'
-import { mapOutline, type Outline, type OutlineStep, placeOutline } from './outline.ts'
+import { mapOutline, placeOutline } from './outline.ts'
+import { bar, ring } from './pen.ts'
 
 /** What a sign is fitted to, in ems. */
 export type Lettering = {
   readonly capHeight: number
+  /** How thick the face draws a straight stroke. */
+  readonly stroke: number
   /** The letters' own version of a code point, for signs that are built from it. */
   readonly glyph: (codePoint: number) => Glyph | undefined
 }
-
-/** The stroke of the signs, as a part of the height of capitals: that of ISO 3098 letters, type B (from memory). */
-const strokePart = 0.1
 
 /**
  * Signs that the shop needs and a text face leaves out, drawn by us; undefined for any other code point.
@@ -32,8 +31,7 @@ const signs: ReadonlyMap<string, (lettering: Lettering) => Glyph | undefined> = 
 ])
 
 /** A ring with a stroke through it, as ISO 129 writes it before a diameter; as high as a capital. */
-function diameterSign({ capHeight }: Lettering): Glyph {
-  const stroke = strokePart * capHeight
+function diameterSign({ capHeight, stroke }: Lettering): Glyph {
   const radius = 0.38 * capHeight
   const bearing = 0.1 * capHeight
   const reach = 0.5 * capHeight
@@ -62,8 +60,7 @@ function nearlyEqual({ capHeight, glyph }: Lettering): Glyph | undefined {
   ])
 }
 
-function orEqual(sign: string, { capHeight }: Lettering, points: 1 | -1): Glyph {
-  const stroke = strokePart * capHeight
+function orEqual(sign: string, { capHeight, stroke }: Lettering, points: 1 | -1): Glyph {
   const bearing = 0.12 * capHeight
   const width = 0.6 * capHeight
   const [tip, tail] = points === 1 ? [bearing + width, bearing] : [bearing, bearing + width]
@@ -94,49 +91,4 @@ function arrow(
     top - bottom + 2 * bearing,
     mapOutline(outline, p => ({ x: bearing + p.y - bottom, y: axis - p.x })),
   )
-}
-
-/** A straight stroke of the pen with square ends, counter-clockwise. */
-export function bar(from: Point, to: Point, width: number): Outline {
-  const length = Math.hypot(to.x - from.x, to.y - from.y)
-  const x = (-(to.y - from.y) / length) * (width / 2)
-  const y = ((to.x - from.x) / length) * (width / 2)
-  return polygon([
-    { x: from.x - x, y: from.y - y },
-    { x: to.x - x, y: to.y - y },
-    { x: to.x + x, y: to.y + y },
-    { x: from.x + x, y: from.y + y },
-  ])
-}
-
-function polygon(corners: readonly Point[]): Outline {
-  return [
-    ...corners.map((to, i): OutlineStep => ({ kind: i === 0 ? 'move' : 'line', to })),
-    { kind: 'close' },
-  ]
-}
-
-/** A round stroke of the pen: the outer circle runs counter-clockwise, the inner one the other way. */
-function ring(centre: Point, radius: number, width: number): Outline {
-  return [...round(centre, radius + width / 2, 1), ...round(centre, radius - width / 2, -1)]
-}
-
-/** Four cubic curves; for lettering their error of 0.03 % of the radius is nothing. */
-function round(centre: Point, radius: number, turn: 1 | -1): Outline {
-  const handle = (4 / 3) * Math.tan(Math.PI / 8)
-  const at = (u: number, v: number): Point => ({ x: centre.x + radius * u, y: centre.y + turn * radius * v })
-  const quarter = (ux: number, uy: number, vx: number, vy: number): OutlineStep => ({
-    kind: 'cubic',
-    control1: at(ux + handle * vx, uy + handle * vy),
-    control2: at(vx + handle * ux, vy + handle * uy),
-    to: at(vx, vy),
-  })
-  return [
-    { kind: 'move', to: at(1, 0) },
-    quarter(1, 0, 0, 1),
-    quarter(0, 1, -1, 0),
-    quarter(-1, 0, 0, -1),
-    quarter(0, -1, 1, 0),
-    { kind: 'close' },
-  ]
 }

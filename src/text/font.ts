@@ -29,6 +29,9 @@ export type Spelled = { readonly glyphs: readonly Glyph[]; readonly missing: rea
  */
 const thinSpacePart = 0.23
 
+/** Longer texts, such as a maker's note, are set once or twice and need not be kept. */
+const longestKept = 100
+
 /**
  * A font from the bytes of its files, WOFF or TrueType. The first one sets the measures; the others are asked
  * in turn for letters that it lacks, and are not read before that.
@@ -61,7 +64,7 @@ export function loadFont(files: readonly Uint8Array[]): Font {
     const vulgar = vulgarFraction(codePoint)
     if (vulgar !== undefined) {
       const [over, under] = [spell(vulgar.over).glyphs, spell(vulgar.under).glyphs]
-      return stackFraction(over, under, main.capHeight, String.fromCodePoint(codePoint))
+      return stackFraction(over, under, main, String.fromCodePoint(codePoint))
     }
     for (let i = 0; i < files.length; i++) {
       const found = open(i).glyph(codePoint)
@@ -79,7 +82,16 @@ export function loadFont(files: readonly Uint8Array[]): Font {
   }
   const codeLetters = new Map(Array.from('[]+U0123456789ABCDEF', letter => [letter, required(letter)]))
 
+  // the same words are set again and again while a sheet looks for their place
+  const spelled = new Map<string, Spelled>()
   const spell = (text: string): Spelled => {
+    const ready = spelled.get(text)
+    if (ready !== undefined) return ready
+    const made = spellAnew(text)
+    if (text.length <= longestKept) spelled.set(text, made)
+    return made
+  }
+  const spellAnew = (text: string): Spelled => {
     const missing: string[] = []
     const glyphs = codePoints(text).flatMap(codePoint => {
       const found = glyph(codePoint)
@@ -99,7 +111,7 @@ export function loadFont(files: readonly Uint8Array[]): Font {
     const above = spell(over)
     const below = spell(under)
     const made: Spelled = {
-      glyphs: [stackFraction(above.glyphs, below.glyphs, main.capHeight)],
+      glyphs: [stackFraction(above.glyphs, below.glyphs, main)],
       missing: [...above.missing, ...below.missing],
     }
     fractions.set(key, made)

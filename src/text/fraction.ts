@@ -1,15 +1,15 @@
-import { bar } from './drawn-sign.ts'
+import type { Lettering } from './drawn-sign.ts'
 import { drawnGlyph, type Glyph } from './glyph.ts'
 import { type Outline, placeOutline } from './outline.ts'
+import { bar } from './pen.ts'
 
 /**
  * The proportions of a stacked fraction, as parts of the height of capitals H. The figures are 0.7 H high, so
  * that 3.5 mm lettering has figures of 2.5 mm (neighbours in the series of ISO 3098, from memory); the bar lies
- * in the middle of the capitals. Together it stands 1.37 H above and 0.37 H below the base line, which is no
- * more than the face itself takes for accents and tails.
+ * in the middle of the capitals and is as thick as the face draws a minus. Together it stands about 1.37 H above
+ * and 0.37 H below the base line, which is no more than the face itself takes for accents and tails.
  */
 const figureHeight = 0.7
-const barThickness = 0.1
 const barToFigure = 0.12
 /** How far the bar reaches past the wider number, and how far the neighbours stand off the bar. */
 const barOverhang = 0.06
@@ -25,7 +25,7 @@ export function vulgarFraction(codePoint: number): { over: string; under: string
 export function stackFraction(
   over: readonly Glyph[],
   under: readonly Glyph[],
-  capHeight: number,
+  { capHeight, stroke }: Lettering,
   readsAs?: string,
 ): Glyph {
   const width = (glyphs: readonly Glyph[]): number =>
@@ -34,7 +34,7 @@ export function stackFraction(
   const start = bearing * capHeight
   const middle = start + barWidth / 2
   const axis = capHeight / 2
-  const standOff = (barThickness / 2 + barToFigure) * capHeight
+  const standOff = stroke / 2 + barToFigure * capHeight
 
   const set = (glyphs: readonly Glyph[], base: number): Outline => {
     let x = middle - width(glyphs) / 2
@@ -48,7 +48,7 @@ export function stackFraction(
   const reads = (glyphs: readonly Glyph[]): string => glyphs.map(g => g.reads).join('')
   return drawnGlyph(readsAs ?? `${reads(over)}/${reads(under)}`, barWidth + 2 * start, [
     ...set(over, axis + standOff),
-    ...bar({ x: start, y: axis }, { x: start + barWidth, y: axis }, barThickness * capHeight),
+    ...bar({ x: start, y: axis }, { x: start + barWidth, y: axis }, stroke),
     ...set(under, axis - standOff - figureHeight * capHeight),
   ])
 }

@@ -4,7 +4,7 @@ import type { Page } from '../../src/drawing/page.ts'
 import type { Contour } from '../../src/geometry/shape/contour.ts'
 import type { Matrix } from '../../src/geometry/shape/matrix.ts'
 import type { Point } from '../../src/geometry/shape/point.ts'
-import type { Font } from '../../src/text/font.ts'
+import type { Fonts } from '../../src/text/fonts.ts'
 import { layOut, reading } from '../../src/text/lay-out.ts'
 import { textMatrix } from '../../src/text/place.ts'
 import { legible } from '../../src/text/shown.ts'
@@ -28,7 +28,7 @@ export type Deviation = {
  * @throws Error when something is missing, is there and should not be, is painted with another width or other
  *   dashes, or reads differently
  */
-export function worstDeviation(page: Page, read: ReadBack, font: Font): Deviation {
+export function worstDeviation(page: Page, read: ReadBack, fonts: Fonts): Deviation {
   const size = Math.max(Math.abs(read.width - page.paper.width), Math.abs(read.height - page.paper.height))
   const back = inverse(six(page.correction))
   const marks = [
@@ -38,7 +38,7 @@ export function worstDeviation(page: Page, read: ReadBack, font: Font): Deviatio
     ...page.furniture.map(mark => ({ mark, matrix: unmoved })),
   ]
   const lines = compareLines(marks, read, back)
-  return { ...lines, lines: Math.max(lines.lines, size), text: compareTexts(marks, read, back, font) }
+  return { ...lines, lines: Math.max(lines.lines, size), text: compareTexts(marks, read, back, fonts) }
 }
 
 type PlacedMark = { readonly mark: Mark; readonly matrix: Six }
@@ -65,9 +65,10 @@ function compareLines(
   const worst = { lines: 0, where: '' }
   for (const wanted of marks.flatMap(wantedContours)) {
     let nearest: { candidate: { chain: ReadChain; box: Box }; distance: number } | undefined
+    const box = exactBox(wanted.exact)
     for (const candidate of unused) {
       if (!samePaint(wanted, candidate.chain, back)) continue
-      const distance = boxDistance(exactBox(wanted.exact), candidate.box)
+      const distance = boxDistance(box, candidate.box)
       if (nearest === undefined || distance < nearest.distance) nearest = { candidate, distance }
     }
     if (nearest === undefined) throw new Error(`the file has no more lines for ${wanted.where}`)
@@ -109,12 +110,12 @@ function samePaint(wanted: Wanted, chain: ReadChain, back: Six): boolean {
   )
 }
 
-function compareTexts(marks: readonly PlacedMark[], read: ReadBack, back: Six, font: Font): number {
+function compareTexts(marks: readonly PlacedMark[], read: ReadBack, back: Six, fonts: Fonts): number {
   const unused = new Set(read.texts)
   let worst = 0
   for (const { mark, matrix } of marks) {
     if (mark.kind !== 'text') continue
-    const laid = layOut(font, mark.words, mark.height)
+    const laid = layOut(fonts[mark.weight], mark.words, mark.height)
     const m = after(matrix, six(textMatrix(laid, mark)))
     const wanted = {
       'base-line': [

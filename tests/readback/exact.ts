@@ -84,31 +84,45 @@ export function fromExact({ edges }: Exact, curves: readonly ReadCurve[]): numbe
 
 /** The farthest that the exact edges are from the curves, so that nothing is left out. */
 export function toChain({ edges }: Exact, curves: readonly ReadCurve[]): number {
+  const sampled = curves.map(curve => ({ curve, points: samples.map(curve.at) }))
   let worst = 0
   for (const edge of edges) {
     const wanted = edge.kind === 'line' ? [0, 0.5, 1] : samples
-    for (const t of wanted) {
-      const p = edge.at(t)
-      worst = Math.max(worst, Math.min(...curves.map(c => distanceTo(c, p))))
-    }
+    for (const t of wanted) worst = Math.max(worst, distanceTo(sampled, edge.at(t)))
   }
   return worst
 }
 
-/** The distance from a point to a curve: the nearest of some samples, then between its neighbours by thirds. */
-function distanceTo(curve: ReadCurve, p: Point): number {
-  if (curve.kind === 'line') return exactLine(curve.at(0), curve.at(1)).distance(p)
+type Sampled = { readonly curve: ReadCurve; readonly points: readonly Point[] }
+
+/** The distance from a point to the nearest of some curves. */
+function distanceTo(sampled: readonly Sampled[], p: Point): number {
+  let best = Infinity
+  for (const { curve, points } of sampled) {
+    if (curve.kind === 'line') {
+      best = Math.min(best, exactLine(points[0]!, points.at(-1)!).distance(p))
+      continue
+    }
+    const far = points.map(q => apart(q, p))
+    const nearest = far.reduce((least, d, i) => (d < far[least]! ? i : least), 0)
+    const [before, after] = [Math.max(0, nearest - 1), Math.min(points.length - 1, nearest + 1)]
+    // the curve is nowhere nearer than this: between two samples it is about as long as their distance
+    if (far[nearest]! - apart(points[before]!, points[after]!) >= best) continue
+    best = Math.min(best, refined(curve, p, samples[before]!, samples[after]!))
+  }
+  return best
+}
+
+/** The least distance between two places on a curve, by thirds. */
+function refined(curve: ReadCurve, p: Point, from: number, to: number): number {
   const far = (t: number): number => apart(curve.at(t), p)
-  const nearest = samples.reduce((best, t) => (far(t) < far(best) ? t : best), 0)
-  const step = samples[1]!
-  let low = Math.max(0, nearest - step)
-  let high = Math.min(1, nearest + step)
+  let [low, high] = [from, to]
   for (let i = 0; i < 60; i++) {
     const third = (high - low) / 3
     if (far(low + third) < far(high - third)) high -= third
     else low += third
   }
-  return Math.min(far((low + high) / 2), far(0), far(1))
+  return Math.min(far((low + high) / 2), far(from), far(to))
 }
 
 function apart(a: Point, b: Point): number {

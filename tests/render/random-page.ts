@@ -101,6 +101,7 @@ const mark: fc.Arbitrary<Mark> = fc.oneof(
     height: fc.double({ min: 1.8, max: 14, noNaN: true }),
     align: fc.constantFrom('start' as const, 'middle' as const, 'end' as const),
     angle: fc.oneof(angle, fc.constantFrom(0, Math.PI / 2, Math.PI, -Math.PI / 2)),
+    weight: fc.constantFrom('regular' as const, 'bold' as const),
   }),
 )
 

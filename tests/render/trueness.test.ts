@@ -10,19 +10,19 @@ import { renderSvgPage } from '../../src/render/svg/render-page.ts'
 import { type Deviation, worstDeviation } from '../readback/deviation.ts'
 import { readPdf } from '../readback/read-pdf.ts'
 import { readSvg } from '../readback/read-svg.ts'
-import { bundledFont } from '../text/bundled-font.ts'
+import { bundledFonts } from '../text/bundled-font.ts'
 import { randomPage } from './random-page.ts'
 import { packet, path, samplePage } from './sample-page.ts'
 
-const font = bundledFont()
+const fonts = bundledFonts()
 
 async function pdfDeviation(page: Page): Promise<Deviation> {
-  const [read] = await readPdf(await renderPdf(packet([page]), font, '0'))
-  return worstDeviation(page, read!, font)
+  const [read] = await readPdf(await renderPdf(packet([page]), fonts, '0'))
+  return worstDeviation(page, read!, fonts)
 }
 
 function svgDeviation(page: Page): Deviation {
-  return worstDeviation(page, readSvg(renderSvgPage(page, packet([page]), font)), font)
+  return worstDeviation(page, readSvg(renderSvgPage(page, packet([page]), fonts)), fonts)
 }
 
 test('a PDF of any page, read back, has every line and letter within 0.005 mm of where it should be', async () => {
@@ -78,14 +78,14 @@ test.each([0.5, 5, 50, 300, 1000, 3000])(
 
 test('the comparison sees a line that is a hundredth of a millimetre off, one that is missing and one too many', () => {
   const page = samplePage()
-  const read = readSvg(renderSvgPage(page, packet([page]), font))
+  const read = readSvg(renderSvgPage(page, packet([page]), fonts))
   const [first, ...others] = read.chains
   const off = {
     ...first!,
     curves: first!.curves.map(c => ({ ...c, at: (t: number) => ({ x: c.at(t).x + 0.01, y: c.at(t).y }) })),
   }
-  expect(worstDeviation(page, { ...read, chains: [off, ...others] }, font).lines).toBeCloseTo(0.01, 6)
-  expect(() => worstDeviation(page, { ...read, chains: others }, font)).toThrow('no more lines')
-  expect(() => worstDeviation(page, { ...read, chains: [first!, ...read.chains] }, font)).toThrow('1 lines')
-  expect(() => worstDeviation(page, { ...read, texts: read.texts.slice(1) }, font)).toThrow('does not say')
+  expect(worstDeviation(page, { ...read, chains: [off, ...others] }, fonts).lines).toBeCloseTo(0.01, 6)
+  expect(() => worstDeviation(page, { ...read, chains: others }, fonts)).toThrow('no more lines')
+  expect(() => worstDeviation(page, { ...read, chains: [first!, ...read.chains] }, fonts)).toThrow('1 lines')
+  expect(() => worstDeviation(page, { ...read, texts: read.texts.slice(1) }, fonts)).toThrow('does not say')
 })

@@ -15,8 +15,6 @@ export const modelSentences: Sentences<keyof ModelFacts> = {
     'the thickness is missing; write length x width x thickness, or the stock it is cut from (from:)',
   'corners-too-large': ({ facts }, { show }) =>
     `the corners along the ${visible(facts.edge)} take ${show(facts.corners)}, and it is ${show(facts.available)} long`,
-  'round-ends': ({ facts }, { show }) =>
-    `a slot with round ends is at least as long as wide; this one is ${show(facts.along)} long and ${show(facts.across)} wide`,
   'row-direction': ({ facts }) =>
     `a row on this face cannot run toward ${quoted(facts.found)}${listed('one of', facts.allowed)}`,
 }

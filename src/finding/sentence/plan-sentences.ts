@@ -15,6 +15,6 @@ export const planSentences: Sentences<keyof PlanFacts> = {
   'two-cut-kinds': ({ facts }) =>
     `a cut is one thing, and this is a ${facts.first} and a ${facts.second}; make two of it, each with its own -`,
   'side-off-face': ({ facts }) =>
-    `${quoted(facts.found)} says nothing about a place on the ${facts.on}; there, wanted: ${facts.allowed}`,
-  'not-both': ({ facts }) => `${facts.first} and ${facts.second} stand side by side; give one of them`,
+    `${quoted(facts.found)} says nothing about a place on the ${facts.on}; there it is a distance from ${facts.allowed}`,
+  'not-both': ({ facts }) => `give ${facts.first} or ${facts.second}, not both`,
 }

@@ -8,11 +8,8 @@ export const textSentences: Sentences<keyof TextFacts> = {
     facts.character === 'U+000D'
       ? 'a carriage return stands here without a line feed; save the plan with ordinary line ends'
       : `the character ${facts.character} cannot be seen and may not stand in a plan; delete it`,
-  'limit-passed': ({ facts, measured, limit }, { show }) => {
-    if (!limit) return `too many ${facts.of}`
-    const found = measured ? `${show(measured)} is too much: ` : ''
-    return `${found}at most ${show(limit)}${limit.unit === 'byte' ? ' make a plan file' : ` ${facts.of}`}`
-  },
+  'limit-passed': ({ facts, measured, limit }, { amount }) =>
+    `${amount(measured)} ${facts.of} are more than a plan takes: at most ${amount(limit)}`,
   'findings-left-out': () => 'there is more from here on; mend what stands above and try again',
   'empty-plan': () => 'there is nothing in this file; a plan begins with paperjig: 1',
 }

@@ -2,26 +2,38 @@ import type { LengthStyle } from '../../length/precision.ts'
 import { bothUnitsText } from '../../length/show-length.ts'
 import type { FindingOf, Place, RuleId } from '../finding.ts'
 import type { Quantity } from '../quantity.ts'
-import { quoted, visible } from '../visible.ts'
+import { excerpt, quoted, visible } from '../visible.ts'
 
 /** What a sentence needs to show quantities. */
-export type Wording = { readonly show: (quantity: Quantity) => string }
+export type Wording = {
+  /** A quantity with its unit. */
+  readonly show: (quantity: Quantity) => string
+  /** How many, where a word behind it says of what. */
+  readonly amount: (quantity: Quantity | undefined) => string
+}
 
 /** A sentence for each rule of a group. */
 export type Sentences<R extends RuleId> = {
   readonly [K in R]: (finding: FindingOf<K>, wording: Wording) => string
 }
 
-export function wordingIn(style: LengthStyle): Wording {
+export function wordingIn(plan: LengthStyle): Wording {
+  const style = plan.unit === 'mm' ? { ...plan, precision: Math.min(plan.precision, sentenceStep) } : plan
   return {
     show: ({ value, unit }) => {
       if (unit === 'mm') return bothUnitsText(value, style)
       if (unit === 'degree') return `${value}°`
-      if (unit === 'byte') return `${grouped(value)} bytes`
-      return grouped(value)
+      return unit === 'byte' ? `${grouped(value)} bytes` : grouped(value)
     },
+    amount: quantity => (quantity ? grouped(quantity.value) : 'too many'),
   }
 }
+
+/**
+ * What is measured is said to a hundredth of a millimetre, though the plan's own sizes are shown more coarsely: else
+ * every sentence would need the rounded length and the true one.
+ */
+const sentenceStep = 0.01
 
 /** `1,048,576` whatever the machine's language. */
 function grouped(value: number): string {
@@ -33,9 +45,12 @@ export function didYouMean(nearest: string | undefined): string {
   return nearest === undefined ? '' : `; did you mean ${quoted(nearest)}?`
 }
 
+/** As many letters of a list as a sentence repeats. */
+const longestList = 160
+
 /** ` (known: thickness, width)`, where there is anything to list. */
 export function listed(word: string, names: string): string {
-  return names === '' ? '' : ` (${word}: ${visible(names)})`
+  return names === '' ? '' : ` (${word}: ${visible(excerpt(names, longestList))})`
 }
 
 /** `hole front-axle of side-frame`, `part side-frame`: what of it is known. */

@@ -12,8 +12,12 @@ export const yamlSentences: Sentences<keyof YamlFacts> = {
     `a # begins a comment, so ${quoted(facts.key)} has no value; put quotes around it: ${quoted(facts.comment)}`,
   'comment-in-text': ({ facts }) =>
     `${quoted(facts.comment)} is read as a comment; if it belongs to the value, put quotes around both: ${quoted(`${facts.value} ${facts.comment}`)}`,
-  'comma-in-braces': ({ facts }) =>
-    `a comma inside { } ends the value of ${quoted(facts.before)}, and ${quoted(facts.found)} has no colon; put quotes around a text with a comma in it, or write a key and its value`,
+  'comma-in-braces': ({ facts }) => {
+    const ended = `a comma inside { } ends the value of ${quoted(facts.before)}`
+    return /^\d+$/.test(facts.found)
+      ? `${ended}; decimals have a point`
+      : `${ended}, and ${quoted(facts.found)} has no colon; put quotes around a text with a comma in it, or give ${quoted(facts.found)} a value`
+  },
   'bare-tilde': ({ facts }) =>
     `a ~ alone means nothing at all; write the size behind it, ${quoted(`${facts.key}: ~ 3/8`)}, or unknown`,
   'tab-indent': () => 'a tab stands here; indent with spaces',
@@ -21,8 +25,8 @@ export const yamlSentences: Sentences<keyof YamlFacts> = {
     `a plan takes no tags (${quoted(facts.tag)}); put quotes around a text that begins with !`,
   'merge-key': () => 'a plan takes no merge keys (<<); write the keys out',
   'alias-unknown': ({ facts }) =>
-    `*${quoted(facts.name)} stands for nothing that was named with & before it; put quotes around a text that begins with *`,
-  'alias-loop': ({ facts }) => `*${quoted(facts.name)} stands inside itself`,
+    `${quoted(`*${facts.name}`)} stands for nothing; put quotes around a text that begins with *`,
+  'alias-loop': ({ facts }) => `${quoted(`*${facts.name}`)} stands inside what it stands for`,
   'second-document': () => 'a second document begins here; a file holds one plan',
   'yaml-version': ({ facts }) =>
     `the file says YAML ${quoted(facts.found)}; a plan is YAML 1.2, leave the line out`,

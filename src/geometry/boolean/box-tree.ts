@@ -1,4 +1,3 @@
-import { coincident } from '../../number/tolerance.ts'
 import type { Pack } from './pack.ts'
 
 /**
@@ -20,7 +19,8 @@ const fanOut = 4
 /** Below this many contours their order does not pay for sorting them. */
 const fewContours = 16
 
-export function buildBoxTree(pack: Pack): BoxTree {
+/** @param margin by how much every box is wider all round than its segment, in mm */
+export function buildBoxTree(pack: Pack, margin: number): BoxTree {
   const n = pack.segmentCount
   const levelStart: number[] = []
   const levelCount: number[] = []
@@ -33,7 +33,7 @@ export function buildBoxTree(pack: Pack): BoxTree {
   }
   const boxes = new Float64Array(4 * total)
   const order = segmentOrder(pack)
-  for (let i = 0; i < n; i++) segmentBox(pack, order[i]!, boxes, 4 * i)
+  for (let i = 0; i < n; i++) segmentBox(pack, order[i]!, margin, boxes, 4 * i)
   for (let level = 1; level < levelStart.length; level++) {
     const below = levelStart[level - 1]!
     const belowCount = levelCount[level - 1]!
@@ -60,7 +60,7 @@ export function buildBoxTree(pack: Pack): BoxTree {
   return { order, boxes, levelStart, levelCount }
 }
 
-/** Visits every pair of different segments whose boxes, `coincident` wider all round, meet. */
+/** Visits every pair of different segments whose boxes meet. */
 export function visitPairs(tree: BoxTree, visit: (i: number, j: number) => void): void {
   const { order, boxes, levelStart, levelCount } = tree
 
@@ -137,10 +137,7 @@ export function visitLevel(tree: BoxTree, y: number, visit: (segment: number) =>
   if (levelCount[0]! > 0) down(levelStart.length - 1, 0)
 }
 
-/** Half of `coincident` all round each of two boxes parts them where the segments are more than that apart. */
-const margin = coincident
-
-function segmentBox(pack: Pack, s: number, boxes: Float64Array, at: number): void {
+function segmentBox(pack: Pack, s: number, margin: number, boxes: Float64Array, at: number): void {
   const { x, y } = pack
   const a = pack.from[s]!
   const b = pack.to[s]!

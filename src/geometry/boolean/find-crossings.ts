@@ -1,5 +1,4 @@
 import { orientation } from '../../number/predicates.ts'
-import { coincident } from '../../number/tolerance.ts'
 import { meetCircles, sameCircle } from '../intersect/circle-circle.ts'
 import { meetLineCircle } from '../intersect/line-circle.ts'
 import { type BoxTree, visitPairs } from './box-tree.ts'
@@ -27,16 +26,16 @@ export function rounding(x: number, y: number): number {
 /**
  * Finds where segments meet.
  *
- * An end of one segment within `coincident` of another is a vertex of both; two ends that near are one vertex.
+ * An end of one segment within `snap` of another is a vertex of both; two ends that near are one vertex.
  * Only then is a crossing calculated, once for the pair, and it becomes a new vertex of both unless an end is
  * already there. So a crossing never stands beside an end that it should have been, and overlapping segments
- * (collinear, co-circular, or so nearly that they are within `coincident` of each other) are cut at each
+ * (collinear, co-circular, or so nearly that they are within `snap` of each other) are cut at each
  * other's ends and at nothing else.
  */
-export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
+export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossings {
   const { from, to, centreX, centreY, radius, turn } = pack
   let { x, y } = pack
-  const reach = coincident * coincident
+  const reach = snap * snap
   const meetings = new Float64Array(4)
 
   let count = 0
@@ -116,7 +115,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
 
   /** Vertex v against arc s, as `endOnLine`. */
   const endOnArc = (v: number, s: number): boolean => {
-    if (!onCircle(v, s, coincident)) return false
+    if (!onCircle(v, s, snap)) return false
     const px = x[v]!
     const py = y[v]!
     if (near(from[s]!, px, py)) one(from[s]!, v)
@@ -146,14 +145,14 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const dy = y[d]!
     const ux = bx - ax
     const uy = by - ay
-    const slackU = coincident * Math.sqrt(ux * ux + uy * uy)
+    const slackU = snap * Math.sqrt(ux * ux + uy * uy)
     // how far the ends of one lie left of the other, times the other's length
     let atC = ux * (cy - ay) - uy * (cx - ax)
     let atD = ux * (dy - ay) - uy * (dx - ax)
     if ((atC > slackU && atD > slackU) || (atC < -slackU && atD < -slackU)) return
     const vx = dx - cx
     const vy = dy - cy
-    const slackV = coincident * Math.sqrt(vx * vx + vy * vy)
+    const slackV = snap * Math.sqrt(vx * vx + vy * vy)
     let atA = vx * (ay - cy) - vy * (ax - cx)
     let atB = vx * (by - cy) - vy * (bx - cx)
     if ((atA > slackV && atB > slackV) || (atA < -slackV && atB < -slackV)) return
@@ -197,15 +196,18 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const cy = centreY[j]!
     const r = radius[j]!
     const aside = Math.abs(ux * (cy - ay) - uy * (cx - ax))
-    if (aside > (r + 2 * coincident) * length) return
-    const slack = coincident * length
+    if (aside > (r + 2 * snap) * length) return
+    const slack = snap * length
     if (a !== p && a !== q) endOnArc(a, j)
     if (b !== p && b !== q) endOnArc(b, j)
     const atP = ux * (y[p]! - ay) - uy * (x[p]! - ax)
     const atQ = ux * (y[q]! - ay) - uy * (x[q]! - ax)
     if (Math.abs(atP) <= slack && p !== a && p !== b) endOnLine(p, i)
     if (Math.abs(atQ) <= slack && q !== a && q !== b) endOnLine(q, i)
-    const found = meetLineCircle(ax, ay, bx, by, cx, cy, r, meetings)
+    // neighbours that share a vertex meet once more only if the line goes into the circle there
+    if ((a === p || a === q) && ux * (cx - ax) + uy * (cy - ay) <= 0) return
+    if ((b === p || b === q) && ux * (cx - bx) + uy * (cy - by) >= 0) return
+    const found = meetLineCircle(ax, ay, bx, by, cx, cy, r, snap, meetings)
     for (let k = 0; k < found; k++) {
       const px = meetings[2 * k]!
       const py = meetings[2 * k + 1]!
@@ -222,7 +224,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
     const q = to[j]!
     const dx = centreX[j]! - centreX[i]!
     const dy = centreY[j]! - centreY[i]!
-    const sum = radius[i]! + radius[j]! + 2 * coincident
+    const sum = radius[i]! + radius[j]! + 2 * snap
     if (dx * dx + dy * dy > sum * sum) return
     if (a !== p && a !== q) endOnArc(a, j)
     if (b !== p && b !== q) endOnArc(b, j)
@@ -235,6 +237,7 @@ export function findCrossings(pack: Pack, tree: BoxTree): Crossings {
       centreX[j]!,
       centreY[j]!,
       radius[j]!,
+      snap,
       meetings,
     )
     if (found === sameCircle) return

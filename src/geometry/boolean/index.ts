@@ -12,16 +12,18 @@
  *    calculated as a crossing, once for the pair. Curves that graze each other within `coincident` touch in one
  *    vertex. Signs that decide on given points and are not clear in doubles are taken exactly.
  * 4. `split.ts` joins vertices that follow each other on a segment within `coincident` (a point of the input
- *    stands for the crossings around it) and cuts the segments there. Nothing moves by more than that, and
- *    nothing is moved again.
+ *    stands for the crossings around it) and cuts the segments there.
  * 5. `graph.ts` merges edges that coincide, adding up their windings, and sorts the edges round every vertex.
  *    Every cut keeps what flows into a vertex equal to what flows out of it, so round each vertex the windings
  *    always close, however coarsely it was snapped.
- * 6. `faces.ts` gives every face its winding numbers and checks each edge against them, and the separate parts
- *    of the drawing against level lines through them. **Consistency**: an arrangement that is not a map of the
- *    plane contradicts itself here. Its edges, snapped as they are, are then arranged anew, at most a fixed
- *    number of rounds (`overlay.ts`); what still contradicts itself comes back as a fault that holds the input.
- * 7. `trace.ts` follows the edges between inside and outside, and makes regions of the contours: a contour
+ * 6. **Consistency** (`overlay.ts`): where snapping moved anything by more than rounding, an edge may have been
+ *    carried to another or across it. The snapped edges are arranged anew from step 2 until nothing moves, at
+ *    most a fixed number of times. Then every vertex is clear of all edges that do not end in it.
+ * 7. `faces.ts` gives every face its winding numbers and checks each edge against them, and `parts.ts` finds by
+ *    level lines (`level-line.ts`) in which face of the others each separate part lies, and checks the faces along
+ *    the line. An arrangement that is not a map of the plane contradicts itself here. It is then snapped 4 and
+ *    at last 16 times as coarsely; what still contradicts itself comes back as a fault that holds the input.
+ * 8. `trace.ts` follows the edges between inside and outside, and makes regions of the contours: a contour
  *    belongs to the region whose face it bounds, nothing is searched for.
  *
  * ## Calling the engine

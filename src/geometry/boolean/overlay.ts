@@ -1,3 +1,4 @@
+import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
 import { buildBoxTree } from './box-tree.ts'
@@ -9,11 +10,18 @@ import { type Edges, splitSegments } from './split.ts'
 import { traceRegions } from './trace.ts'
 
 /**
- * How often an arrangement is arranged anew. Snapping moves an edge by up to `coincident`, which may carry it
- * to another that was clear of it before, or across it; arranging the snapped edges finds that. It is done
- * until nothing moves; two or three rounds do for almost everything.
+ * How often an arrangement is arranged anew. Snapping moves an edge by up to the snapping distance, which may
+ * carry it to another that was clear of it before, or across it; arranging the snapped edges finds that. It is
+ * done until nothing moves; two or three rounds do for almost everything.
  */
 const rounds = 12
+
+/**
+ * The snapping distances, in mm. Where curves that nearly coincide meet in points, every one at another place, an
+ * arrangement can contradict itself although nothing moves any more: then, and only then, it is snapped more
+ * coarsely.
+ */
+const snaps = [coincident, 4 * coincident, 16 * coincident]
 
 /**
  * The regions made of packed contours: everywhere the winding numbers of the two operands are such that
@@ -27,18 +35,22 @@ export function overlay(
 ): Outcome<readonly Region[]> {
   let current = pack
   let trouble: Contradiction | undefined
-  for (let round = 0; round < rounds; round++) {
-    if (current.segmentCount === 0) return success([])
-    const tree = buildBoxTree(current)
-    const crossings = findCrossings(current, tree)
-    const edges = splitSegments(current, crossings)
-    const graph = buildGraph(current, edges)
-    if (!crossings.moved || round === rounds - 1) {
-      const faces = findFaces(current, edges, graph, tree)
-      if (isFaces(faces)) return success(traceRegions(current, edges, graph, faces, inside))
-      trouble = faces
+  for (const snap of snaps) {
+    for (let round = 1; round <= rounds; round++) {
+      if (current.segmentCount === 0) return success([])
+      const tree = buildBoxTree(current, snap)
+      const crossings = findCrossings(current, tree, snap)
+      const edges = splitSegments(current, crossings, snap)
+      const graph = buildGraph(current, edges, snap)
+      const settled = !crossings.moved || round === rounds
+      if (settled) {
+        const faces = findFaces(current, edges, graph, tree)
+        if (isFaces(faces)) return success(traceRegions(current, edges, graph, faces, inside))
+        trouble = faces
+      }
+      current = repack(current, edges, graph)
+      if (settled) break
     }
-    current = repack(current, edges, graph)
   }
   return failure({
     operation,
@@ -53,16 +65,14 @@ function isFaces(found: Faces | Contradiction): found is Faces {
 }
 
 /** The edges of an arrangement as the segments of the next. */
-export function repack(old: Pack, edges: Edges, graph: Graph): Pack {
+function repack(old: Pack, edges: Edges, graph: Graph): Pack {
   const pack: Pack = {
     ...createPack(edges.count + 1),
     vertexCount: old.vertexCount,
     x: old.x,
     y: old.y,
     points: old.points,
-    sourceSegment: old.sourceSegment,
-    sourceTag: old.sourceTag,
-    sourceContour: old.sourceContour,
+    sources: old.sources,
   }
   let contour = 0
   for (let s = 0; s < old.segmentCount; s++) {

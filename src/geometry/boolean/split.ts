@@ -1,4 +1,4 @@
-import { coincident } from '../../number/tolerance.ts'
+import { int32Arrays } from './arrays.ts'
 import { type Crossings, rounding } from './find-crossings.ts'
 import { isFlat, type Pack } from './pack.ts'
 import { groupOf, join } from './vertices.ts'
@@ -23,10 +23,10 @@ export type Edges = {
 }
 
 /**
- * Snaps once and splits: along every segment, vertices within `coincident` of their neighbours become one, a
+ * Snaps once and splits: along every segment, vertices within `snap` of their neighbours become one, a
  * point of the input wherever one takes part; the pieces between what remains are the edges.
  */
-export function splitSegments(pack: Pack, crossings: Crossings): Edges {
+export function splitSegments(pack: Pack, crossings: Crossings, snap: number): Edges {
   const { groups } = crossings
   const n = pack.segmentCount
   const { start, vertex } = bySegment(crossings, n)
@@ -37,18 +37,13 @@ export function splitSegments(pack: Pack, crossings: Crossings): Edges {
     const end = start[s + 1]!
     if (begin < end) {
       sortAlong(pack, s, vertex, along, begin, end)
-      joinNeighbours(pack, crossings, s, vertex, begin, end)
-    } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!)
+      joinNeighbours(pack, crossings, s, vertex, begin, end, snap)
+    } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!, snap)
   }
 
-  const edges: Edges = {
-    count: 0,
-    from: new Int32Array(n + vertex.length),
-    to: new Int32Array(n + vertex.length),
-    segment: new Int32Array(n + vertex.length),
-    straight: new Uint8Array(n + vertex.length),
-    pieceStart: new Int32Array(n + 1),
-  }
+  const most = n + vertex.length
+  const [from, to, segment, pieceStart] = int32Arrays(most, most, most, n + 1)
+  const edges: Edges = { count: 0, from, to, segment, straight: new Uint8Array(most), pieceStart }
   for (let s = 0; s < n; s++) {
     edges.pieceStart[s] = edges.count
     const begin = start[s]!
@@ -92,11 +87,10 @@ function addEdge(pack: Pack, edges: Edges, s: number, from: number, to: number):
 /** The crossings' vertices gathered by segment: those of s stand from start[s] up to start[s + 1]. */
 function bySegment(crossings: Crossings, n: number): { start: Int32Array; vertex: Int32Array } {
   const { count } = crossings
-  const start = new Int32Array(n + 1)
+  const [start, fill, vertex] = int32Arrays(n + 1, n, count)
   for (let k = 0; k < count; k++) start[crossings.segment[k]! + 1]!++
   for (let s = 0; s < n; s++) start[s + 1]! += start[s]!
-  const fill = start.slice(0, n)
-  const vertex = new Int32Array(count)
+  fill.set(start.subarray(0, n))
   for (let k = 0; k < count; k++) vertex[fill[crossings.segment[k]!]!++] = crossings.vertex[k]!
   return { start, vertex }
 }
@@ -164,20 +158,21 @@ function joinNeighbours(
   vertex: Int32Array,
   begin: number,
   end: number,
+  snap: number,
 ): void {
   let at = pack.from[s]!
   for (let k = begin; k < end; k++) {
     const v = vertex[k]!
-    if (v !== at) joinIfOne(pack, crossings, at, v)
+    if (v !== at) joinIfOne(pack, crossings, at, v, snap)
     at = v
   }
-  joinIfOne(pack, crossings, at, pack.to[s]!)
+  joinIfOne(pack, crossings, at, pack.to[s]!, snap)
 }
 
-function joinIfOne(pack: Pack, crossings: Crossings, v: number, w: number): void {
+function joinIfOne(pack: Pack, crossings: Crossings, v: number, w: number, snap: number): void {
   const dx = pack.x[w]! - pack.x[v]!
   const dy = pack.y[w]! - pack.y[v]!
   const square = dx * dx + dy * dy
-  if (square > coincident * coincident || !join(crossings.groups, v, w)) return
+  if (square > snap * snap || !join(crossings.groups, v, w)) return
   if (square > rounding(pack.x[v]!, pack.y[v]!) ** 2) crossings.moved = true
 }

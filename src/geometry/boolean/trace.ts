@@ -22,12 +22,12 @@ export function traceRegions(
   faces: Faces,
   inside: (first: number, second: number) => boolean,
 ): Region[] {
-  const filled = new Uint8Array(faces.ringCount)
-  for (let r = 0; r < faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
+  const filled = new Uint8Array(faces.ringCount + 1)
+  for (let r = 0; r <= faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
 
   const { next } = graph
   const { ring } = faces
-  const bodies = createGroups(faces.ringCount)
+  const bodies = createGroups(faces.ringCount + 1)
   for (const [a, b] of faces.sameFace) if (filled[a] === 1) join(bodies, a, b)
   const leaving = new Uint8Array(pack.vertexCount)
   const boundary = new Uint8Array(next.length)
@@ -180,9 +180,10 @@ function makeSegment(
   const e = h >> 1
   const s = edges.segment[e]!
   const source = pack.source[s]!
-  const original = pack.sourceSegment[source]
+  const put = pack.sources[source]
+  const original = typeof put === 'object' ? put : undefined
   if (original !== undefined && (h & 1) === 0 && original.from === from && original.to === to) return original
-  const tag = pack.sourceTag[source]
+  const tag = typeof put === 'object' ? put.tag : put
   const named = tag === undefined ? undefined : { tag }
   if (pack.turn[s] === 0) return { kind: 'line', from, to, ...named }
   const centre = original?.kind === 'arc' ? original.centre : { x: pack.centreX[s]!, y: pack.centreY[s]! }

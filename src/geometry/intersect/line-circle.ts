@@ -1,10 +1,8 @@
-import { coincident } from '../../number/tolerance.ts'
-
 /**
  * Where the line through a and b meets a circle: the number of places (0, 1 or 2), their x and y one after the
  * other in `out`, in the direction from a to b.
  *
- * A line that comes within `coincident` of grazing the circle, from inside or from outside, touches it in one
+ * A line that comes within `graze` (`coincident`, as a rule) of grazing the circle, from inside or from outside, touches it in one
  * place, halfway between the two: rounding would otherwise make two crossings of one contact, or none, and two
  * crossings of a graze lie much farther apart (√(8·r·depth)) than the graze is deep.
  */
@@ -16,6 +14,7 @@ export function meetLineCircle(
   cx: number,
   cy: number,
   r: number,
+  graze: number,
   out: Float64Array,
 ): number {
   let ux = bx - ax
@@ -26,8 +25,8 @@ export function meetLineCircle(
   const along = (cx - ax) * ux + (cy - ay) * uy
   const aside = ux * (cy - ay) - uy * (cx - ax)
   const depth = r - Math.abs(aside)
-  if (depth < -coincident) return 0
-  if (depth <= coincident) {
+  if (depth < -graze) return 0
+  if (depth <= graze) {
     // from the foot on the line, half the way to the circle
     const half = (aside > 0 ? -depth : depth) / 2
     out[0] = ax + along * ux + half * uy

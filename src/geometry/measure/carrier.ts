@@ -1,3 +1,4 @@
+import { coincident } from '../../number/tolerance.ts'
 import { meetCircles } from '../intersect/circle-circle.ts'
 import { meetLineCircle } from '../intersect/line-circle.ts'
 import { between, type Point } from '../shape/point.ts'
@@ -22,7 +23,7 @@ export function lineLineCrossing(a: Point, b: Point, c: Point, d: Point): Point 
 export function lineCircleCrossings(a: Point, b: Point, { centre, radius }: Disc): readonly Point[] {
   if (a.x === b.x && a.y === b.y) return []
   const out = new Float64Array(4)
-  return firstPoints(out, meetLineCircle(a.x, a.y, b.x, b.y, centre.x, centre.y, radius, out))
+  return firstPoints(out, meetLineCircle(a.x, a.y, b.x, b.y, centre.x, centre.y, radius, coincident, out))
 }
 
 /**
@@ -33,7 +34,7 @@ export function circleCircleCrossings(a: Disc, b: Disc): readonly Point[] {
   const out = new Float64Array(4)
   const { centre: p, radius: r } = a
   const { centre: q, radius: s } = b
-  return firstPoints(out, meetCircles(p.x, p.y, r, q.x, q.y, s, out))
+  return firstPoints(out, meetCircles(p.x, p.y, r, q.x, q.y, s, coincident, out))
 }
 
 function firstPoints(out: Float64Array, count: number): readonly Point[] {

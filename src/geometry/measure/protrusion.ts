@@ -1,8 +1,10 @@
 import { coincident } from '../../number/tolerance.ts'
-import type { Region } from '../shape/contour.ts'
+import type { Contour, Region } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
+import type { Segment } from '../shape/segment.ts'
+import { tangentAt } from './along.ts'
 import { pointInRegion } from './inside.ts'
-import { nearestOnRegion } from './nearest.ts'
+import { type NearestOnContour, nearestOnRegion } from './nearest.ts'
 
 /** How far something sticks out of a region, in millimetres, and the edge of the region that it passes. */
 export type Protrusion = { readonly by: number; readonly beyond: string | undefined }
@@ -17,8 +19,25 @@ export function discProtrusion(centre: Point, radius: number, region: Region): P
   const outward = pointInRegion(region, centre) === 'outside' ? nearest.distance : -nearest.distance
   const by = outward + radius
   if (by <= coincident) return undefined
-  const contour = [region.outer, ...region.holes][nearest.contour]
-  return { by, beyond: contour?.segments[nearest.segment]?.tag }
+  const contour = [region.outer, ...region.holes][nearest.contour]!
+  return { by, beyond: edgePassed(contour, nearest, centre)?.tag }
+}
+
+/** Where the nearest point is a corner both its edges are as near; passed is the one whose own line is farther behind. */
+function edgePassed(
+  { segments }: Contour,
+  { point, segment }: NearestOnContour,
+  p: Point,
+): Segment | undefined {
+  const count = segments.length
+  const meeting = [segment, (segment + 1) % count, (segment + count - 1) % count]
+    .map(i => segments[i]!)
+    .filter(({ from, to }, i) => i === 0 || from === point || to === point)
+  const behind = (edge: Segment): number => {
+    const along = tangentAt(edge, edge.from === point ? 0 : 1)
+    return Math.abs(along.x * (p.y - point.y) - along.y * (p.x - point.x))
+  }
+  return meeting.reduce((best, edge) => (behind(edge) > behind(best) ? edge : best))
 }
 
 /**

@@ -14,7 +14,8 @@ export type BoxTree = {
   readonly levels: readonly number[]
 }
 
-export function buildBoxTree(curve: PackedCurve): BoxTree {
+/** @param room used for the boxes when it is large enough; what it holds is lost */
+export function buildBoxTree(curve: PackedCurve, room: Float64Array): BoxTree {
   const levels = [0]
   let size = curve.count
   let total = size
@@ -24,7 +25,7 @@ export function buildBoxTree(curve: PackedCurve): BoxTree {
     total += size
   }
   levels.push(total)
-  const boxes = new Float64Array(4 * total)
+  const boxes = room.length >= 4 * total ? room.subarray(0, 4 * total) : new Float64Array(4 * total)
   for (let k = 0; k < curve.count; k++) putSegmentBox(curve.data, k * stride, boxes, 4 * k)
   for (let l = 1; l + 1 < levels.length; l++) {
     const below = levels[l - 1]!

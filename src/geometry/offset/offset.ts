@@ -87,8 +87,7 @@ function resolve(
   let first: Outcome<readonly Region[]> | undefined
   for (const nudge of nudges) {
     const style = { delta: delta + nudge * coincident, join, end, mitreLimit }
-    const { curve, edges } = build(style)
-    const outcome = trimRawCurve(curve, { edges, joinTag }, asked)
+    const outcome = trimRawCurve(build(style), joinTag, asked)
     if (outcome.ok) return outcome
     first ??= outcome
   }

@@ -6,67 +6,76 @@ import { emptyCurve, type PackedCurve } from './packed-curve.ts'
 import { appendRawChain, type ChainStyle } from './raw-chain.ts'
 
 /** A raw offset curve, and the edges it comes from by source number. */
-export type RawCurve = { readonly curve: PackedCurve; readonly edges: readonly Segment[] }
+export type RawCurve = {
+  readonly curve: PackedCurve
+  readonly edges: readonly Segment[]
+  /** Room that is no longer needed: at 100,000 edges memory given back is quicker than memory asked for. */
+  readonly spare: Float64Array
+}
 
-type Draft = { readonly curve: PackedCurve; readonly edges: Segment[]; readonly style: ChainStyle }
+type Draft = {
+  readonly curve: PackedCurve
+  readonly style: ChainStyle
+  /** Used for one chain after the other. */
+  readonly pieces: OffsetPieces
+}
 
 /** The raw offset of regions: outer contours counter-clockwise, holes clockwise, so that right is outside. */
 export function rawRegions(regions: readonly Region[], style: ChainStyle): RawCurve {
-  const count = regions.reduce(
-    (sum, r) => r.holes.reduce((all, h) => all + h.segments.length, sum + r.outer.segments.length),
-    0,
-  )
-  const draft = createDraft(count, style)
+  const contours = regions.flatMap(r => [r.outer, ...r.holes])
+  const edges = contours.length === 1 ? contours[0]!.segments : contours.flatMap(c => c.segments)
+  const longest = contours.reduce((most, c) => Math.max(most, c.segments.length), 0)
+  const draft = createDraft(edges.length, longest, style)
+  let source = 0
   for (const region of regions) {
-    addClosed(draft, region.outer, signedArea(region.outer) < 0)
-    for (const hole of region.holes) addClosed(draft, hole, signedArea(hole) > 0)
+    for (const contour of [region.outer, ...region.holes]) {
+      const left = contour === region.outer
+      addClosed(draft, contour, source, signedArea(contour) > 0 !== left)
+      source += contour.segments.length
+    }
   }
-  return draft
+  return { curve: draft.curve, edges, spare: draft.pieces.data }
 }
 
 /** The raw curve around a path: of a closed one on each of its sides, of an open one there and back again. */
 export function rawPath(path: Contour, style: ChainStyle): RawCurve {
-  const draft = createDraft(2 * path.segments.length, style)
-  if (path.closed) {
-    addClosed(draft, path, false)
-    addClosed(draft, path, true)
+  const { segments, closed } = path
+  const both = 2 * segments.length
+  const draft = createDraft(both, both, style)
+  if (closed) {
+    addClosed(draft, path, 0, false)
+    addClosed(draft, path, 0, true)
   } else addOpen(draft, path)
-  return draft
+  return { curve: draft.curve, edges: segments, spare: draft.pieces.data }
 }
 
 /** An edge gives one segment and about one more for the corner after it; where that is too few the curve grows. */
 const segmentsPerEdge = 2
 
-function createDraft(edges: number, style: ChainStyle): Draft {
-  return { curve: emptyCurve(segmentsPerEdge * edges + 16), edges: [], style }
+function createDraft(edges: number, longest: number, style: ChainStyle): Draft {
+  return { curve: emptyCurve(segmentsPerEdge * edges + 16), style, pieces: emptyPieces(longest) }
 }
 
-function addClosed(draft: Draft, contour: Contour, backwards: boolean): void {
-  const pieces = emptyPieces(contour.segments.length)
-  addEdges(draft, pieces, contour.segments, backwards)
-  appendRawChain(draft.curve, pieces, [], draft.style)
+function addClosed(draft: Draft, contour: Contour, source: number, backwards: boolean): void {
+  draft.pieces.count = 0
+  addEdges(draft, contour.segments, source, backwards)
+  appendRawChain(draft.curve, draft.pieces, [], draft.style)
 }
 
 /** There and back again, so that the right of travel is first one side of the path and then the other. */
 function addOpen(draft: Draft, path: Contour): void {
-  const pieces = emptyPieces(2 * path.segments.length)
-  addEdges(draft, pieces, path.segments, false)
+  const { pieces } = draft
+  addEdges(draft, path.segments, 0, false)
   const there = pieces.count
-  addEdges(draft, pieces, path.segments, true)
+  addEdges(draft, path.segments, 0, true)
   if (there > 0) appendRawChain(draft.curve, pieces, [there - 1, pieces.count - 1], draft.style)
 }
 
-function addEdges(
-  draft: Draft,
-  pieces: OffsetPieces,
-  segments: readonly Segment[],
-  backwards: boolean,
-): void {
-  const { edges, style } = draft
+/** @param source the source number of the first of the segments */
+function addEdges(draft: Draft, segments: readonly Segment[], source: number, backwards: boolean): void {
   const n = segments.length
-  for (let k = 0; k < n; k++) {
-    const edge = segments[backwards ? n - 1 - k : k]!
-    addPiece(pieces, edge, edges.length, backwards, style.delta)
-    edges.push(edge)
+  for (let i = 0; i < n; i++) {
+    const k = backwards ? n - 1 - i : i
+    addPiece(draft.pieces, segments[k]!, source + k, backwards, draft.style.delta)
   }
 }

@@ -89,10 +89,16 @@ function draw(
   const angle = angleAlong(turn, from.x - cx, from.y - cy, to.x - cx, to.y - cy)
   drawn.twice += turn * radius * radius * angleLessSine(angle)
   drawn.length += radius * angle
-  const centre = ofEdge && edge.kind === 'arc' ? edge.centre : { x: cx, y: cy }
+  const centre = ofEdge && edge.kind === 'arc' ? edge.centre : cornerOf(edge, cx, cy)
   const way = turn > 0 ? 1 : -1
   drawn.segments[i] =
     tag === undefined
       ? { kind: 'arc', from, to, centre, radius, turn: way }
       : { kind: 'arc', from, to, centre, radius, turn: way, tag }
+}
+
+/** The end of an edge that a join turns about. */
+function cornerOf({ from, to }: Segment, x: number, y: number): Point {
+  if (to.x === x && to.y === y) return to
+  return from.x === x && from.y === y ? from : { x, y }
 }

@@ -4,8 +4,8 @@ import { buildBoxTree } from './box-tree.ts'
 import { findCrossings } from './find-crossings.ts'
 import { nestContours } from './nest-contours.ts'
 import { overlayCurve } from './overlay-curve.ts'
-import type { PackedCurve } from './packed-curve.ts'
-import { chainContour, type Origin, ringContour } from './ring-contour.ts'
+import type { RawCurve } from './raw-curve.ts'
+import { chainContour, ringContour } from './ring-contour.ts'
 import { trimByWinding } from './trim.ts'
 
 /**
@@ -16,11 +16,13 @@ import { trimByWinding } from './trim.ts'
  * calculated number could be wrong; such a curve goes through the full arrangement.
  */
 export function trimRawCurve(
-  curve: PackedCurve,
-  origin: Origin,
+  raw: RawCurve,
+  joinTag: string | undefined,
   asked: { readonly operation: string; readonly input: unknown },
 ): Outcome<readonly Region[]> {
-  const tree = buildBoxTree(curve)
+  const { curve, edges, spare } = raw
+  const origin = { edges, joinTag }
+  const tree = buildBoxTree(curve, spare)
   const extent = tree.boxes.length >= 4 ? tree.boxes.subarray(tree.boxes.length - 4) : []
   if (!extent.every(Number.isFinite)) return failure({ ...asked, reason: 'not-finite', facts: {} })
   const crossings = findCrossings(curve, tree)

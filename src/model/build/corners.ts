@@ -1,3 +1,4 @@
+import type { Source } from '../../finding/source.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { type Corner, rectangleWithCorners } from '../../geometry/shape/rectangle.ts'
 import { type CornersPlan, cornerNames, type PartPlan } from '../../plan/plan.ts'
@@ -22,7 +23,7 @@ export function buildOutline(
   context.report({
     rule: 'corners-too-large',
     severity: 'error',
-    places: [{ source: part.size.source, part: part.id.value }],
+    places: sourcesAlong(part.corners, String(side)).map(source => ({ source, part: part.id.value })),
     facts: {
       edge: String(side),
       corners: { value: Number(wanted), unit: 'mm' },
@@ -30,6 +31,14 @@ export function buildOutline(
     },
   })
   return undefined
+}
+
+/** Where the sizes of the two corners of a side stand; one place where one size stands for both. */
+function sourcesAlong(corners: CornersPlan, side: string): readonly Source[] {
+  const sources = cornerNames
+    .filter(name => name.includes(side))
+    .flatMap(name => corners[name]?.length.source ?? [])
+  return sources.filter((source, i) => sources.findIndex(s => s.from === source.from) === i)
 }
 
 function resolveCorners(context: Context, plan: CornersPlan) {

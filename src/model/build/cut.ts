@@ -1,3 +1,4 @@
+import type { Finding } from '../../finding/finding.ts'
 import type { CutPlan } from '../../plan/plan.ts'
 import type { Extent } from '../box-faces.ts'
 import type { Feature } from '../feature.ts'
@@ -16,8 +17,12 @@ const builders: { readonly [K in CutPlan['kind']]: CutBuilder<Extract<CutPlan, {
   notch: buildNotch,
 }
 
+/** A fault found inside a cut says so in each of its places. */
 export function buildCut(context: Context, cut: CutPlan, extent: Extent): readonly Feature[] {
   // the registry pairs every kind with its own builder; the compiler cannot follow the pairing through the index
   const build = builders[cut.kind] as CutBuilder<CutPlan>
-  return build(context, cut, extent)
+  const feature = cut.id.value
+  const report = (finding: Finding): void =>
+    context.report({ ...finding, places: finding.places.map(place => ({ feature, ...place })) })
+  return build({ ...context, report }, cut, extent)
 }

@@ -4,7 +4,7 @@ import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import type { PartPlan, StockPlan, WrittenLength } from '../../plan/plan.ts'
+import type { PartPlan } from '../../plan/plan.ts'
 import { boxPose, type Extent, faceExtent } from '../box-faces.ts'
 import { mirrorSolid } from '../mirror.ts'
 import type { Face, Part, Piece, Solid, Undrawn } from '../part.ts'
@@ -14,12 +14,13 @@ import { buildCut } from './cut.ts'
 import { isKnown, missingSizes, type Resolved } from './cut-builder.ts'
 import { resolvePositive } from './resolve-size.ts'
 import { withPartSizes } from './scope.ts'
+import type { Stock } from './stock.ts'
 
 /** A part, or what the drawing must give before it can be drawn; nothing where a fault has been reported. */
 export function buildPart(
   plan: PartPlan,
   context: Context,
-  stock: readonly StockPlan[],
+  stock: readonly Stock[],
 ): Part | Undrawn | undefined {
   const fromStock = findStock(context, plan, stock)
   if (fromStock === 'unknown-stock') return undefined
@@ -50,8 +51,8 @@ export function buildPart(
     length,
     width,
     thickness,
-    ...(fromStock === undefined ? {} : { stock: fromStock.label?.value ?? fromStock.id.value }),
-    ...(fromStock?.wood === undefined ? {} : { wood: fromStock.wood.value }),
+    ...(fromStock === undefined ? {} : { stock: fromStock.label }),
+    ...(fromStock?.wood === undefined ? {} : { wood: fromStock.wood }),
     ...(plan.note === undefined ? {} : { note: plan.note.value }),
     faceEdge: plan.faceEdge.value,
     referenceEnd: plan.referenceEnd.value,
@@ -65,13 +66,13 @@ export function buildPart(
 function findStock(
   context: Context,
   plan: PartPlan,
-  stock: readonly StockPlan[],
-): StockPlan | undefined | 'unknown-stock' {
+  stock: readonly Stock[],
+): Stock | undefined | 'unknown-stock' {
   if (plan.from === undefined) return undefined
   const wanted = plan.from.value
-  const found = stock.find(s => s.id.value === wanted)
+  const found = stock.find(s => s.id === wanted)
   if (found !== undefined) return found
-  const names = stock.map(s => s.id.value)
+  const names = stock.map(s => s.id)
   const nearest = nearestName(wanted, names)
   context.report({
     rule: 'unknown-stock',
@@ -82,9 +83,10 @@ function findStock(
   return 'unknown-stock'
 }
 
-function resolveThickness(context: Context, plan: PartPlan, stock: StockPlan | undefined): Resolved {
-  const written: WrittenLength | undefined = plan.size.thickness ?? stock?.thickness
-  if (written !== undefined) return resolvePositive(context, written, 'the thickness')
+function resolveThickness(context: Context, plan: PartPlan, stock: Stock | undefined): Resolved {
+  const own = plan.size.thickness
+  if (own !== undefined) return resolvePositive(context, own, 'the thickness')
+  if (stock !== undefined) return stock.thickness
   context.report({
     rule: 'thickness-missing',
     severity: 'error',

@@ -1,5 +1,6 @@
 import type { Side } from '../../finding/side.ts'
 import type { Point } from '../../geometry/shape/point.ts'
+import { faceDirections } from '../../plan/face-directions.ts'
 import type { DistancePlan, PositionPlan } from '../../plan/plan.ts'
 import { boxPose, type Extent, inward } from '../box-faces.ts'
 import type { Missing } from '../feature.ts'
@@ -9,18 +10,6 @@ import { resolveDistance } from './resolve-size.ts'
 
 /** What is to be placed on a face: how far it reaches along and across, in millimetres; nothing for a hole's centre. */
 export type Reach = { readonly along: number; readonly across: number }
-
-/** The two directions of a face, each between a pair of sides. */
-export const directionsOf: Readonly<
-  Record<Side, { along: readonly [Side, Side]; across: readonly [Side, Side] }>
-> = {
-  front: { along: ['left', 'right'], across: ['bottom', 'top'] },
-  back: { along: ['left', 'right'], across: ['bottom', 'top'] },
-  top: { along: ['left', 'right'], across: ['front', 'back'] },
-  bottom: { along: ['left', 'right'], across: ['front', 'back'] },
-  left: { along: ['front', 'back'], across: ['bottom', 'top'] },
-  right: { along: ['front', 'back'], across: ['bottom', 'top'] },
-}
 
 /**
  * The middle of something on a face, in the face's millimetres. A distance leads to the near side of what is placed.
@@ -33,8 +22,8 @@ export function place(
   position: PositionPlan,
   reach: Reach,
 ): { at: Point } | { missing: readonly Missing[] } | undefined {
-  const along = coordinate(context, position.along, directionsOf[face].along, extent, reach.along)
-  const across = coordinate(context, position.across, directionsOf[face].across, extent, reach.across)
+  const along = coordinate(context, position.along, faceDirections[face].along, extent, reach.along)
+  const across = coordinate(context, position.across, faceDirections[face].across, extent, reach.across)
   if (along === undefined || across === undefined) return undefined
   const missing = [along, across].flatMap(c => ('missing' in c ? [c.missing] : []))
   if (missing.length > 0) return { missing }

@@ -1,10 +1,11 @@
 import type { Point } from '../../geometry/shape/point.ts'
+import { faceDirections } from '../../plan/face-directions.ts'
 import type { RowPlan } from '../../plan/plan.ts'
 import { boxPose, inward } from '../box-faces.ts'
 import type { Feature } from '../feature.ts'
 import type { Context } from './context.ts'
 import { type CutBuilder, isKnown, missingSizes, unplaced } from './cut-builder.ts'
-import { directionsOf, place } from './position.ts'
+import { place } from './position.ts'
 import { resolveDepth, resolvePositive } from './resolve-size.ts'
 
 /** Holes in a line: the first at the place given, or the whole row in the middle where it is centred along its own direction. */
@@ -42,14 +43,14 @@ export const buildRow: CutBuilder<RowPlan> = (context, cut, extent) => {
 
 /** Which of the face's two directions the row runs in. */
 function rowDirection(context: Context, cut: RowPlan): 'along' | 'across' | undefined {
-  const { along, across } = directionsOf[cut.on.value]
+  const { along, across } = faceDirections[cut.on.value]
   const toward = cut.toward.value
   if (along.includes(toward)) return 'along'
   if (across.includes(toward)) return 'across'
   context.report({
     rule: 'row-direction',
     severity: 'error',
-    places: [{ source: cut.toward.source, feature: cut.id.value }],
+    places: [{ source: cut.toward.source }],
     facts: { found: toward, allowed: [...along, ...across].join(', ') },
   })
   return undefined

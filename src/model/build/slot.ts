@@ -24,15 +24,6 @@ export const buildSlot: CutBuilder<SlotPlan> = (context, cut, extent) => {
     return unplaced(cut, missing)
 
   const ends = cut.ends.value
-  if (ends === 'round' && along.mm <= across.mm) {
-    context.report({
-      rule: 'round-ends',
-      severity: 'error',
-      places: [{ source: cut.ends.source, feature: cut.id.value }],
-      facts: { along: { value: along.mm, unit: 'mm' }, across: { value: across.mm, unit: 'mm' } },
-    })
-    return []
-  }
   const region =
     ends === 'round'
       ? roundEnded(placed.at, along.mm, across.mm)
@@ -56,7 +47,14 @@ function squareEnded(at: Point, along: number, across: number): Region {
   })
 }
 
+/** The two short ends are round; a slot as long as wide is a circle. */
 function roundEnded(at: Point, along: number, across: number): Region {
-  const half = (along - across) / 2
-  return stadium({ x: at.x - half, y: at.y }, { x: at.x + half, y: at.y }, across)
+  const half = Math.abs(along - across) / 2
+  const lies = along > across
+  const reach = { x: lies ? half : 0, y: lies ? 0 : half }
+  return stadium(
+    { x: at.x - reach.x, y: at.y - reach.y },
+    { x: at.x + reach.x, y: at.y + reach.y },
+    Math.min(along, across),
+  )
 }

@@ -13,7 +13,7 @@ export type CutOf<K extends CutPlan['kind']> = Extract<CutPlan, { kind: K }>
 export type CutReaders = { readonly [K in CutPlan['kind']]: Reader<CutOf<K>> }
 
 /** Keys of cuts that stand in the plan file's description and are not read yet. */
-export const laterCutKeys = ['for', 'fit', 'lean', 'bit', 'angle', 'first', 'last', 'page', 'bridge']
+export const laterCutKeys = ['for', 'fit', 'lean', 'bit', 'angle', 'first', 'last', 'page']
 
 /** The keys that every kind of cut has. */
 export const commonKeys = {

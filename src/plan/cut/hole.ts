@@ -6,7 +6,7 @@ import { size } from '../schema/size.ts'
 import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
 
 export const hole: CutReaders['hole'] = mapping(
-  { name: 'a hole', later: laterCutKeys },
+  { name: 'a hole', example: 'diameter: 1/4', later: laterCutKeys },
   { hole: id, ...commonKeys, diameter: size, depth: optional(size) },
   ({ hole, at, on, ...rest }, { source }, fail) => {
     const face = onFront(on, hole)

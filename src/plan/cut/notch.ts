@@ -10,7 +10,7 @@ import { type CutReaders, commonKeys, laterCutKeys } from './cut-kind.ts'
 const edges = ['bottom', 'top', 'left', 'right'] as const
 
 export const notch: CutReaders['notch'] = mapping(
-  { name: 'a notch', later: laterCutKeys },
+  { name: 'a notch', example: 'size: 1 1/2 x 5/16', later: laterCutKeys },
   {
     notch: id,
     ...commonKeys,

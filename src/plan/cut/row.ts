@@ -9,7 +9,7 @@ import { size } from '../schema/size.ts'
 import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
 
 export const row: CutReaders['row'] = mapping(
-  { name: 'a row', later: laterCutKeys },
+  { name: 'a row', example: 'spacing: 1 1/4', later: laterCutKeys },
   {
     row: id,
     ...commonKeys,
@@ -19,9 +19,9 @@ export const row: CutReaders['row'] = mapping(
     diameter: size,
     depth: optional(size),
   },
-  ({ row, at, on, toward, ...rest }, { source }, fail) => {
+  ({ row, at, on, ...rest }, { source }, fail) => {
     const face = onFront(on, row)
     const position = placeOnFace(at, face.value, source, fail)
-    return position && { kind: 'row', id: row, on: face, at: position, toward, ...rest, source }
+    return position && { kind: 'row', id: row, on: face, at: position, ...rest, source }
   },
 )

@@ -7,7 +7,7 @@ import { dimensions, size } from '../schema/size.ts'
 import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
 
 export const slot: CutReaders['slot'] = mapping(
-  { name: 'a slot', later: laterCutKeys },
+  { name: 'a slot', example: 'size: 7/8 x 3/8', later: laterCutKeys },
   {
     slot: id,
     ...commonKeys,

@@ -1,14 +1,14 @@
 import { limitPassed } from '../fault.ts'
 import type { Located } from '../plan.ts'
-import { isLeaf, isList, isMapping, placeOf, sourceOf } from '../yaml/tree.ts'
+import { isLeaf, isList, isMapping, type List, placeOf, sourceOf } from '../yaml/tree.ts'
 import { wrongKind } from './leaf.ts'
 import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 
-/** A list, at most so long. `check` sees all items, also where some are not sound. */
+/** A list, at most so long. `check` sees the items as they stand, sound or not. */
 export function list<T>(
   naming: { readonly name: string; readonly items: string; readonly most: number },
   item: Reader<T>,
-  check: (items: readonly T[], fail: Fail) => void,
+  check: (items: List, fail: Fail) => void,
 ): Reader<readonly T[]> {
   return reader(naming.name, (node, fail) => {
     if (isLeaf(node) && node.reported) return undefined
@@ -17,8 +17,8 @@ export function list<T>(
       return void fail(limitPassed(sourceOf(node), naming.items, node.length, naming.most))
     }
     const items = node.map(entry => readWithin(item, entry, fail))
+    check(node, fail)
     const sound = items.filter(value => value !== undefined)
-    check(sound, fail)
     return sound.length === items.length ? sound : undefined
   })
 }

@@ -1,9 +1,16 @@
 import { fault } from '../fault.ts'
-import { type CornerName, type CornerPlan, type CornersPlan, cornerNames } from '../plan.ts'
+import {
+  type CornerName,
+  type CornerPlan,
+  type CornersPlan,
+  cornerNames,
+  type WrittenLength,
+} from '../plan.ts'
+import type { MappingPlace } from '../yaml/tree.ts'
 import { either } from './either.ts'
 import { leaf } from './leaf.ts'
 import { mapping } from './mapping.ts'
-import { optional, type Reader } from './reader.ts'
+import { type Fail, optional, type Reader } from './reader.ts'
 import { size, sizeIn } from './size.ts'
 
 const radius: Reader<CornerPlan> = leaf('a radius', (node, fail) => {
@@ -11,20 +18,27 @@ const radius: Reader<CornerPlan> = leaf('a radius', (node, fail) => {
   return length && { kind: 'round', length }
 })
 
-/** `{ round: 1/4 }` or `{ chamfer: 1/8 }`, and at the part itself the corners by name. */
-const oneShape = { round: optional(size), chamfer: optional(size) }
+/** `{ round: 1/4 }` or `{ chamfer: 1/8 }`. */
+const shapes = { round: optional(size), chamfer: optional(size) }
+
+type Shapes = { readonly [K in keyof typeof shapes]?: WrittenLength | undefined }
+
+/** The shape that is given, if one is; two of them are a fault. */
+function shapeOf({ round, chamfer }: Shapes, { keys }: MappingPlace, fail: Fail): CornerPlan | undefined {
+  if (round && chamfer) {
+    fail(fault('not-both', keys.get('chamfer')!, { first: 'round', second: 'chamfer' }))
+  }
+  if (chamfer) return { kind: 'chamfer', length: chamfer }
+  return round && { kind: 'round', length: round }
+}
 
 const corner: Reader<CornerPlan> = either(
   radius,
-  mapping({ name: 'a corner' }, oneShape, ({ round, chamfer }, place, fail) => {
-    if (round && chamfer) {
-      return void fail(fault('not-both', place.keys.get('chamfer')!, { first: 'round', second: 'chamfer' }))
-    }
-    if (round) return { kind: 'round', length: round }
-    if (chamfer) return { kind: 'chamfer', length: chamfer }
-    return void fail(
-      fault('missing-key', place.source, { key: 'round', within: 'a corner', wanted: 'a radius' }),
-    )
+  mapping({ name: 'a corner', example: 'round: 1/4' }, shapes, (values, place, fail) => {
+    const shape = shapeOf(values, place, fail)
+    if (shape) return shape
+    const facts = { key: 'round', within: 'a corner', wanted: 'a radius' }
+    return void fail(fault('missing-key', place.source, facts))
   }),
 )
 
@@ -35,22 +49,17 @@ export const corners: Reader<CornersPlan> = either(
     return length && allAlike({ kind: 'round', length })
   }),
   mapping(
-    { name: 'the corners' },
+    { name: 'the corners', example: 'top-left: 1/4' },
     {
       'bottom-left': optional(corner),
       'bottom-right': optional(corner),
       'top-right': optional(corner),
       'top-left': optional(corner),
-      ...oneShape,
+      ...shapes,
     },
     ({ round, chamfer, ...byName }, place, fail) => {
-      const all = chamfer
-        ? ({ kind: 'chamfer', length: chamfer } as const)
-        : round && ({ kind: 'round', length: round } as const)
-      if (round && chamfer) {
-        return void fail(fault('not-both', place.keys.get('chamfer')!, { first: 'round', second: 'chamfer' }))
-      }
-      return { ...(all ? allAlike(all) : {}), ...byName }
+      const shape = shapeOf({ round, chamfer }, place, fail)
+      return { ...(shape ? allAlike(shape) : {}), ...byName }
     },
   ),
 )

@@ -8,8 +8,11 @@ import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 
 type Shape = Readonly<Record<string, z.ZodType>>
 
-/** What a mapping is called in messages, and keys of the plan file that the program does not read yet. */
-export type Naming = { readonly name: string; readonly later?: readonly string[] }
+/**
+ * What a mapping is called in messages, with an example of what is in it, and keys of the plan file that the
+ * program does not read yet.
+ */
+export type Naming = { readonly name: string; readonly example: string; readonly later?: readonly string[] }
 
 /**
  * A group of keys, every one known. `build` makes the plan's value of what the keys hold; it is asked only when
@@ -21,10 +24,11 @@ export function mapping<S extends Shape, T>(
   build: (values: z.output<z.ZodObject<S>>, place: MappingPlace, fail: Fail) => T | undefined,
 ): Reader<T> {
   const object = z.object(shape)
+  const wanted = `the keys of ${naming.name}, such as ${naming.example}`
   const checkKeys = keyCheck(naming, shape)
-  return reader(naming.name, (node, fail) => {
+  return reader(wanted, (node, fail) => {
     if (isLeaf(node) && node.reported) return undefined
-    if (!isMapping(node)) return void fail(wrongKind(node, naming.name))
+    if (!isMapping(node)) return void fail(wrongKind(node, wanted))
     const sound = checkKeys(node, fail)
     const values = readWithin(object, node, fail)
     return sound && values ? build(values, placeOf(node), fail) : undefined

@@ -1,10 +1,12 @@
-import type { Finding } from '../../finding/finding.ts'
 import { sides } from '../../finding/side.ts'
 import type { Source } from '../../finding/source.ts'
+import { excerpt } from '../../finding/visible.ts'
 import { cut } from '../cut/cut.ts'
+import { cutName } from '../cut/cut-name.ts'
 import { fault } from '../fault.ts'
 import { maxCuts, maxPieces } from '../limits.ts'
-import type { CutPlan, PartPlan, PartSize, WrittenLength } from '../plan.ts'
+import type { PartPlan, PartSize, WrittenLength } from '../plan.ts'
+import type { List } from '../yaml/tree.ts'
 import { list } from './collection.ts'
 import { corners } from './corners.ts'
 import { id } from './id.ts'
@@ -20,7 +22,7 @@ export type UnnamedPart = Omit<PartPlan, 'id'>
 const later = ['outline', 'round', 'sides', 'transfer', 'offset', 'measured', 'wrap', 'page', 'grain', 'seam']
 
 export const part: Reader<UnnamedPart> = mapping(
-  { name: 'a part', later },
+  { name: 'a part', example: 'size: 6 x 2 x 1/2', later },
   {
     label: optional(label),
     note: optional(note),
@@ -31,7 +33,7 @@ export const part: Reader<UnnamedPart> = mapping(
     corners: optional(corners),
     'face-edge': optional(choice('a face edge', ['bottom', 'top'])),
     'reference-end': optional(choice('a reference end', ['left', 'right'])),
-    cuts: optional(list({ name: 'a list of cuts', items: 'cuts in a part', most: maxCuts }, cut, ownIds)),
+    cuts: optional(list({ name: 'a list of cuts', items: 'cuts in a part', most: maxCuts }, cut, ownNames)),
   },
   (values, { heading, source, keys }, fail) => {
     const { size, corners = {}, cuts = [], label, note, from } = values
@@ -67,19 +69,17 @@ function partSize([length, width, thickness]: readonly WrittenLength[]): PartSiz
 }
 
 /** The cuts of a part have names of their own, and none is called like a side, which `part.left` already means. */
-function ownIds(cuts: readonly CutPlan[], fail: Fail): void {
+function ownNames(cuts: List, fail: Fail): void {
   const taken = new Map<string, Source>()
-  for (const { id } of cuts) {
-    const first = taken.get(id.value)
-    if (first) fail(duplicateId(id.source, first, id.value))
-    else taken.set(id.value, id.source)
-    if (sides.some(side => side === id.value)) {
-      fail(fault('reserved-name', id.source, { name: id.value, means: 'a side of the part' }))
+  for (const name of cuts.map(cutName)) {
+    if (!name) continue
+    const first = taken.get(name.text)
+    if (first) {
+      const twice = fault('duplicate-id', name.source, { id: excerpt(name.text) })
+      fail({ ...twice, places: [...twice.places, { source: first }] })
+    } else taken.set(name.text, name.source)
+    if (sides.some(side => side === name.text)) {
+      fail(fault('reserved-name', name.source, { name: name.text, means: 'a side of the part' }))
     }
   }
-}
-
-function duplicateId(second: Source, first: Source, id: string): Finding {
-  const twice = fault('duplicate-id', second, { id })
-  return { ...twice, places: [...twice.places, { source: first }] }
 }

@@ -15,7 +15,7 @@ import { usualPrecision } from './usual-precision.ts'
 
 /** What the format version 1 holds, without the file's name. */
 export const plan1: Reader<Omit<Plan, 'file'>> = mapping(
-  { name: 'a plan', later: ['pins', 'joints', 'templates', 'use'] },
+  { name: 'a plan', example: 'paperjig: 1', later: ['pins', 'joints'] },
   {
     paperjig: leaf('1', ({ source }) => source),
     title: label,

@@ -36,7 +36,7 @@ const bothCentred: Reader<WrittenPosition> = leaf('center', (node, fail) =>
 )
 
 const distances: Reader<WrittenPosition> = mapping(
-  { name: 'a position', later: ['start', 'end', 'from', 'concentric'] },
+  { name: 'a position', example: 'left: 3/8', later: ['start', 'end', 'from', 'concentric'] },
   {
     front: optional(distance),
     back: optional(distance),

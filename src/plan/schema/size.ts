@@ -3,7 +3,7 @@ import { readDimensions } from '../../length/read-dimensions.ts'
 import { readSize } from '../../length/read-size.ts'
 import { fault } from '../fault.ts'
 import type { WrittenLength } from '../plan.ts'
-import type { Leaf } from '../yaml/tree.ts'
+import { type Leaf, placeWithin } from '../yaml/tree.ts'
 import { leaf } from './leaf.ts'
 import type { Fail, Reader } from './reader.ts'
 
@@ -12,7 +12,7 @@ export const size: Reader<WrittenLength> = leaf('a size, such as 2 1/2, or unkno
 
 export function sizeIn(node: Leaf, fail: Fail): WrittenLength | undefined {
   const read = readSize(node.text)
-  const source = node.within(0, node.text.length)
+  const source = placeWithin(node, 0, node.text.length)
   return read.ok ? { size: read.value, source } : void fail(sizeFault(read.fault, node))
 }
 
@@ -21,7 +21,7 @@ export function dimensions(words: string, counts: readonly number[]): Reader<rea
   return leaf(words, (node, fail) => {
     const read = readDimensions(node.text)
     if (!read.ok) return void fail(sizeFault(read.fault, node))
-    const sizes = read.value.map(({ size, from, to }) => ({ size, source: node.within(from, to) }))
+    const sizes = read.value.map(({ size, from, to }) => ({ size, source: placeWithin(node, from, to) }))
     if (counts.includes(sizes.length)) return sizes
     const found = `${sizes.length} sizes`
     return void fail(fault('not-a-size', node.source, { found, wanted: words, why: 'dimension-count' }))
@@ -30,7 +30,7 @@ export function dimensions(words: string, counts: readonly number[]): Reader<rea
 
 /** A fault of the size reader, at the guilty piece. A piece of no length is shown as the whole size. */
 export function sizeFault({ code, from, to, found, wanted, nearest }: LengthFault, node: Leaf) {
-  const source = from < to ? node.within(from, to) : node.source
+  const source = from < to ? placeWithin(node, from, to) : node.source
   const facts = { found, wanted, why: code }
   return fault('not-a-size', source, nearest === undefined ? facts : { ...facts, nearest })
 }

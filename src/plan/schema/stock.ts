@@ -10,7 +10,7 @@ import { label } from './text.ts'
 export type UnnamedStock = Omit<StockPlan, 'id'>
 
 export const stock: Reader<UnnamedStock> = mapping(
-  { name: 'a stock', later: ['grain', 'seam'] },
+  { name: 'a stock', example: 'thickness: 1/2', later: ['grain', 'seam'] },
   {
     thickness: size,
     width: optional(size),

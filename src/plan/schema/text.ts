@@ -2,6 +2,7 @@ import { codeOf } from '../../finding/visible.ts'
 import { fault, limitPassed } from '../fault.ts'
 import { maxLabelLength, maxNoteLength } from '../limits.ts'
 import type { Located } from '../plan.ts'
+import { placeWithin } from '../yaml/tree.ts'
 import { leaf } from './leaf.ts'
 import type { Reader } from './reader.ts'
 
@@ -25,7 +26,7 @@ function text(wanted: string, longest: number, tidy: (written: string) => string
     }
     const bad = unprintable.exec(node.text)
     if (bad) {
-      const place = node.within(bad.index, bad.index + 1)
+      const place = placeWithin(node, bad.index, bad.index + 1)
       return void fail(fault('forbidden-character', place, { character: codeOf(bad[0]) }))
     }
     const value = tidy(node.text)

@@ -6,10 +6,10 @@ import { excerpt } from '../../finding/visible.ts'
 import { fault, limitPassed } from '../fault.ts'
 import { maxAliases, maxFindings, maxNesting, maxValues } from '../limits.ts'
 import { colonWithoutSpace } from './colon-without-space.ts'
-import { offsetInRaw } from './scalar-offset.ts'
 import { type Leaf, makeLeaf, makeList, makeMapping, type TreeNode } from './tree.ts'
 import { commentInText, emptyValueTrap, type Key } from './value-traps.ts'
 
+/** Without a root the document is empty, or a limit was passed and the findings say so. */
 export type BuiltTree = { readonly root?: TreeNode; readonly findings: readonly Finding[] }
 
 /**
@@ -32,7 +32,8 @@ export function buildTree(document: Document.Parsed, text: string, file: string)
     aliases: 0,
     spent: false,
   }
-  return { root: nodeOf(root, { walk, depth: 0 }), findings }
+  const tree = nodeOf(root, { walk, depth: 0 })
+  return walk.spent ? { findings } : { root: tree, findings }
 }
 
 type Walk = {
@@ -55,7 +56,8 @@ function nodeOf(node: Node | null, way: Way): TreeNode {
   const { walk, depth } = way
   const source = node ? sourceIn(walk, node) : (way.key?.source ?? { file: walk.file, from: 0, to: 0 })
   walk.values += 1
-  if (walk.values > maxValues) return stop(way, source, 'values, aliases written out', walk.values, maxValues)
+  if (walk.values > maxValues)
+    return stop(way, source, 'values with every alias written out', walk.values, maxValues)
   if (depth > maxNesting) return stop(way, source, 'levels of nesting', depth, maxNesting)
   if (walk.spent || node === null) return emptyLeaf(way, source)
   if (isAlias(node)) return aliasOf(node, way, source)
@@ -75,9 +77,12 @@ function nodeOf(node: Node | null, way: Way): TreeNode {
   return built
 }
 
-function sourceIn(walk: Walk, node: Node): Source {
-  const [from, to] = node.range ?? [0, 0]
-  return { file: walk.file, from, to }
+/** The place of a node, without the line end that YAML counts to a block. */
+function sourceIn({ text, file }: Walk, node: Node): Source {
+  const [from, end] = node.range ?? [0, 0]
+  let to = end
+  if (!isScalar(node)) while (to > from && /\s/.test(text.charAt(to - 1))) to -= 1
+  return { file, from, to }
 }
 
 function stop(way: Way, source: Source, of: string, measured: number, limit: number): Leaf {
@@ -189,18 +194,14 @@ function leafOf(scalar: Scalar, way: Way, source: Source): Leaf {
     empty,
     reported: trap !== undefined,
     source: raw === '' && key ? key.source : source,
-    within: (from, to) => ({
-      file: source.file,
-      from: source.from + offsetInRaw(raw, from),
-      to: source.from + Math.max(offsetInRaw(raw, to), offsetInRaw(raw, from)),
-    }),
+    raw,
   })
 }
 
 function emptyLeaf(way: Way, source: Source): Leaf {
-  return makeLeaf({ text: '', empty: true, reported: way.walk.spent, source, within: () => source })
+  return makeLeaf({ text: '', empty: true, reported: way.walk.spent, source, raw: '' })
 }
 
 function silentLeaf(source: Source): Leaf {
-  return makeLeaf({ text: '', empty: true, reported: true, source, within: () => source })
+  return makeLeaf({ text: '', empty: true, reported: true, source, raw: '' })
 }

@@ -7,7 +7,7 @@ const wanted: Record<ErrorCode, string> = {
   BAD_COLLECTION_TYPE: 'no tag',
   BAD_DIRECTIVE: 'no line that begins with %',
   BAD_DQ_ESCAPE: 'single quotes around a text with a backslash in it',
-  BAD_INDENT: 'the entries of one list or group to begin in the same column, and every { or [ to be closed',
+  BAD_INDENT: 'the entries of one list or group to begin in the same column',
   BAD_PROP_ORDER: 'the & name or ! tag behind the indicator',
   BAD_SCALAR_START: 'quotes around a text that begins with this character',
   BLOCK_AS_IMPLICIT_KEY: 'one key and value a line, the lines of a group beginning in the same column',
@@ -24,18 +24,30 @@ const wanted: Record<ErrorCode, string> = {
   RESOURCE_EXHAUSTION: 'less nesting',
   TAB_AS_INDENT: 'spaces',
   TAG_RESOLVE_FAILED: 'no tag',
-  UNEXPECTED_TOKEN:
-    'one value; a text with a quote or bracket at its beginning stands in quotes of the other kind',
+  UNEXPECTED_TOKEN: 'one value and nothing behind it',
 }
 
-/** What was wanted in place of what the YAML reader stumbled over. */
-export function wantedFor({ code, message }: YAMLError): string {
+/** What ended the value too early, by the character before the one that was not expected. */
+const afterEarlyEnd: Readonly<Record<string, string>> = {
+  '"': 'nothing behind the closing quotation mark; a text with " in it stands in single quotes',
+  "'": "nothing behind the closing quotation mark; inside single quotes a ' is written twice",
+  ']': 'quotes around a text that begins with a bracket',
+  '}': 'quotes around a text that begins with a bracket',
+  '>': 'quotes around a text that begins with >',
+  '|': 'quotes around a text that begins with |',
+}
+
+/** What was wanted in place of what the YAML reader stumbled over; `before` is the text in front of it. */
+export function wantedFor({ code, message }: YAMLError, before: string): string {
+  const early = afterEarlyEnd[before.trimEnd().slice(-1)]
+  if (code === 'UNEXPECTED_TOKEN' && early !== undefined) return early
+  if (message.includes('end with a'))
+    return 'this bracket to be closed, and the lines inside it to be indented'
   if (code === 'MISSING_CHAR') {
     if (message.startsWith('Missing closing')) return 'the quotation mark again at the end of the text'
     if (message.startsWith('Comments must')) return 'a space before the #'
     if (message.includes('items')) return 'a comma between the entries of { } and [ ]'
     if (message.includes('indicator')) return 'the entries of a list to begin with - and a space'
-    if (message.includes('end with a')) return 'the bracket to be closed'
   }
   return wanted[code]
 }

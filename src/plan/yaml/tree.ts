@@ -1,4 +1,5 @@
 import type { Source } from '../../finding/source.ts'
+import { offsetInRaw } from './scalar-offset.ts'
 
 /**
  * A YAML document as the schema sees it: plain objects and arrays of leaves, with the place of everything beside
@@ -20,8 +21,8 @@ export type Leaf = {
   /** Its fault is known and reported; whoever reads it stays silent. */
   readonly reported: boolean
   readonly source: Source
-  /** The place of a piece of `text`. */
-  readonly within: (from: number, to: number) => Source
+  /** As it stands in the file, with its quotation marks. */
+  readonly raw: string
 }
 
 /** Where a mapping stands, and its keys. `heading` names it: its own key, or the first entry of a list's item. */
@@ -33,6 +34,13 @@ export type MappingPlace = {
 
 export function makeLeaf(leaf: Omit<Leaf, typeof leafMark>): Leaf {
   return { [leafMark]: true, ...leaf }
+}
+
+/** The place of a piece of a leaf's `text`. */
+export function placeWithin({ raw, source }: Leaf, from: number, to: number): Source {
+  const start = offsetInRaw(raw, from)
+  const end = Math.max(start, offsetInRaw(raw, to))
+  return { file: source.file, from: source.from + start, to: source.from + end }
 }
 
 /** The entries have no prototype, so that no key of the maker's can mean anything but itself. */

@@ -1,5 +1,4 @@
 import type { Finding } from '../../finding/finding.ts'
-import { lineAround } from '../../finding/locate.ts'
 import type { Source } from '../../finding/source.ts'
 import { excerpt } from '../../finding/visible.ts'
 import { fault } from '../fault.ts'
@@ -14,13 +13,11 @@ export type Key = { readonly text: string; readonly source: Source }
 export function emptyValueTrap(key: Key, written: string, at: Source, text: string): Finding | undefined {
   if (written === '~') return fault('bare-tilde', at, { key: excerpt(key.text) })
   if (written !== '') return undefined
-  const line = lineAround(text, key.source.to)
-  const behind = line.text.slice(key.source.to - line.from)
-  const comment = /^\s*:\s+(#\S.*)$/.exec(behind)?.[1]
-  if (comment === undefined) return undefined
-  const from = line.from + line.text.length - comment.length
-  const source = { file: at.file, from, to: from + comment.trimEnd().length }
-  return fault('comment-eats-value', source, { key: excerpt(key.text), comment: excerpt(comment.trimEnd()) })
+  const comment = matchAt(/\s*:[ \t]+(#\S[^\r\n]*)/y, text, key.source.to)
+  if (!comment) return undefined
+  const lost = comment.text.trimEnd()
+  const source = { file: at.file, from: comment.from, to: comment.from + lost.length }
+  return fault('comment-eats-value', source, { key: excerpt(key.text), comment: excerpt(lost) })
 }
 
 /**
@@ -28,15 +25,21 @@ export function emptyValueTrap(key: Key, written: string, at: Source, text: stri
  * comment that begins with a space or a letter is left alone.
  */
 export function commentInText(value: Source, text: string): Finding | undefined {
-  const line = lineAround(text, value.to)
-  const behind = /^(\s+)(#\d\S*)/.exec(line.text.slice(value.to - line.from))
-  if (!behind) return undefined
-  const from = value.to + behind[1]!.length
-  const comment = behind[2]!
+  const comment = matchAt(/[ \t]+(#\d\S*)/y, text, value.to)
+  if (!comment) return undefined
   const finding = fault(
     'comment-in-text',
-    { file: value.file, from, to: from + comment.length },
-    { value: excerpt(text.slice(value.from, value.to)), comment: excerpt(comment) },
+    { file: value.file, from: comment.from, to: comment.from + comment.text.length },
+    { value: excerpt(text.slice(value.from, value.to)), comment: excerpt(comment.text) },
   )
   return { ...finding, severity: 'warning' }
+}
+
+/** What a sticky pattern catches in its brackets, which stand at its end, and where that begins. */
+function matchAt(pattern: RegExp, text: string, at: number): { text: string; from: number } | undefined {
+  pattern.lastIndex = at
+  const [all, caught] = pattern.exec(text) ?? []
+  return all === undefined || caught === undefined
+    ? undefined
+    : { text: caught, from: at + all.length - caught.length }
 }

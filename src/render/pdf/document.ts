@@ -1,5 +1,6 @@
 import type { Packet } from '../../drawing/page.ts'
 import { legible } from '../../text/shown.ts'
+import { xmlText } from '../xml-text.ts'
 
 /** An object of the file that is written when it is ended. */
 export type Reference = {
@@ -22,6 +23,8 @@ export type EmbeddedFont = {
  */
 export type PdfDocument = {
   readonly page: { readonly height: number; readonly fonts: Record<string, Reference> }
+  info: { CreationDate?: Date } & Readonly<Record<string, string | Date>>
+  _addInfo(): void
   readonly _root: Reference
   readonly _font: EmbeddedFont
   addPage(options: { size: readonly [number, number]; margin: number }): void
@@ -33,6 +36,9 @@ export type PdfDocument = {
   on(event: 'end', listener: () => void): void
   on(event: 'error', listener: (error: unknown) => void): void
 }
+
+/** The library makes the file's identity from a date, so it gets one even where the file is to say none. */
+const noDate = new Date(0)
 
 /** Opens a document without pages. The library is loaded here, when the first PDF is asked for. */
 export async function openDocument(packet: Packet, producer: string): Promise<PdfDocument> {
@@ -47,14 +53,30 @@ export async function openDocument(packet: Packet, producer: string): Promise<Pd
       Title: legible(packet.title),
       Producer: legible(producer),
       Creator: legible(producer),
-      CreationDate: packet.date,
+      CreationDate: packet.date ?? noDate,
     },
   }
   const document = new PDFDocument(options as object) as unknown as PdfDocument
+  if (packet.date === undefined) delete document.info.CreationDate
   const preferences = document._root.data.ViewerPreferences as Reference
   // asks the print dialogue to leave the size alone
   preferences.data.PrintScaling = 'None'
+  escapeMetadata(document)
   return document
+}
+
+/** The library copies title and names into a piece of XML as they are, where a title may hold markup. */
+function escapeMetadata(document: PdfDocument): void {
+  const addInfo = document._addInfo
+  document._addInfo = () => {
+    const info = document.info
+    // the library wants a date in it; a file that is to say none goes without this copy of its properties
+    if (info.CreationDate === undefined) return
+    const escaped = Object.entries(info).map(([key, v]) => [key, typeof v === 'string' ? xmlText(v) : v])
+    document.info = Object.fromEntries(escaped)
+    addInfo.call(document)
+    document.info = info
+  }
 }
 
 /** Ends the document and gathers its bytes. */

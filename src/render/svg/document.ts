@@ -1,5 +1,5 @@
 import { writeMm } from '../write-mm.ts'
-import { xmlText } from './xml.ts'
+import { xmlText } from '../xml-text.ts'
 
 /** What an SVG file says of itself. */
 export type SvgHead = {

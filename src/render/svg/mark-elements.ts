@@ -8,9 +8,9 @@ import { layOut } from '../../text/lay-out.ts'
 import { textMatrix } from '../../text/place.ts'
 import { plain } from '../../text/words.ts'
 import { writeMm } from '../write-mm.ts'
+import { xmlText } from '../xml-text.ts'
 import { lettersData } from './outline-data.ts'
 import { type Corner, contourData, wholeCircle } from './path-data.ts'
-import { xmlText } from './xml.ts'
 
 /** What solid marks say against the strokes around them. */
 const solid = 'fill="#000" stroke="none"'

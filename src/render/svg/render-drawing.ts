@@ -5,7 +5,7 @@ import type { Contour } from '../../geometry/shape/contour.ts'
 import { svgDocument } from './document.ts'
 import { layerGroups } from './groups.ts'
 import { strokes } from './mark-elements.ts'
-import { uniqueIds } from './xml.ts'
+import { uniqueIds } from './unique-ids.ts'
 
 /** A thousandth of an inch: what machines take for "follow this line" (common practice, no source). */
 const hairline = { width: 0.0254, dashes: [] }

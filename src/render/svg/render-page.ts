@@ -2,10 +2,11 @@ import type { Packet, Page } from '../../drawing/page.ts'
 import { compose, identity, type Matrix } from '../../geometry/shape/matrix.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { writeFactor } from '../write-mm.ts'
+import { xmlText } from '../xml-text.ts'
 import { svgDocument } from './document.ts'
 import { group, layerGroups } from './groups.ts'
 import { markElements } from './mark-elements.ts'
-import { uniqueIds, xmlText } from './xml.ts'
+import { uniqueIds } from './unique-ids.ts'
 
 /**
  * A page as an SVG file of its size. Numbers in it are the page's millimetres with y counted down from the upper

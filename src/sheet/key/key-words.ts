@@ -1,6 +1,7 @@
+import type { Side } from '../../finding/side.ts'
 import { nameBit } from '../../length/name-bit.ts'
 import type { Depth, Feature, Missing } from '../../model/feature.ts'
-import type { Model } from '../../model/part.ts'
+import type { Model, Piece } from '../../model/part.ts'
 import type { Words } from '../../text/words.ts'
 import { showSize } from '../show-size.ts'
 import type { KeyEntry } from './key-entry.ts'
@@ -40,18 +41,42 @@ function depthWords(depth: Depth, model: Model): Words {
 
 /** Which features bear the letter: a row by its name and number, not hole by hole. */
 export function memberNames({ members }: KeyEntry): string {
-  const names = members.map(({ id, row }) => (row === undefined ? id : `${row.row} (row of ${row.count})`))
+  const names = members.map(({ id, row, face }) => {
+    const name = row === undefined ? id : `${row.row} (row of ${row.count})`
+    return face === 'back' ? `${name}, from the back` : name
+  })
   return [...new Set(names)].join(', ')
 }
 
+/** What a side is called on a piece. */
+export type SideName = (side: Side) => string
+
+/**
+ * The sides of a mirrored piece keep their names, but its left end lies at the right: its ends are called by what
+ * they are, so that nobody measures from the wrong one.
+ */
+export function sideNames(hand: Piece['hand'], referenceEnd: Side): SideName {
+  return side => {
+    if (hand === 'drawn' || (side !== 'left' && side !== 'right')) return side
+    return side === referenceEnd ? 'the reference end' : 'the other end'
+  }
+}
+
 /** What a feature lacks: "a distance from left or right". */
-export function missingWords(missing: readonly Missing[]): string {
+export function missingWords(missing: readonly Missing[], name: SideName): string {
   return missing
-    .map(m => (m.kind === 'distance' ? `a distance from ${m.between.join(' or ')}` : `the ${m.name}`))
+    .map(m =>
+      m.kind === 'distance' ? `a distance from ${m.between.map(name).join(' or ')}` : `the ${m.name}`,
+    )
     .join(' and ')
 }
 
+/** Features by name, a row once. */
+export function featureNames(features: readonly Feature[]): string {
+  return [...new Set(features.map(({ id, row }) => row?.row ?? id))].join(', ')
+}
+
 /** The features of a part that this face of it does not show, by name and face. */
-export function elsewhereWords(features: readonly Feature[]): string {
-  return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${face}`))].join(', ')
+export function elsewhereWords(features: readonly Feature[], name: SideName): string {
+  return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${name(face)}`))].join(', ')
 }

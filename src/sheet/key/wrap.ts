@@ -18,9 +18,9 @@ export function wrap(
       line = longer
       continue
     }
+    if (lines.length === mostLines - 1 && line !== '') return [...lines, fitText(font, longer, height, width)]
     if (line !== '') lines.push(line)
     line = fitText(font, word, height, width)
-    if (lines.length === mostLines) return [...lines.slice(0, -1), `${lines.at(-1)} …`]
   }
   return line === '' ? lines : [...lines, line]
 }

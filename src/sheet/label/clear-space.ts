@@ -1,43 +1,31 @@
-import { chordPoints } from '../../geometry/approximate/chords.ts'
-import type { Bounds, Contour } from '../../geometry/shape/contour.ts'
+import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-
-/** What text has to keep clear of: lines, as chords, and boxes of text that stand already. */
-export type Obstacles = {
-  readonly lines: readonly (readonly Point[])[]
-  readonly boxes: readonly Bounds[]
-}
-
-/** Much less than the gap that is kept, so that chords for arcs let no text touch one. */
-const chordDeviation = 0.02
-
-/** The chords of contours, each a chain of points. */
-export function asLines(contours: readonly Contour[]): readonly (readonly Point[])[] {
-  return contours.map(contour => {
-    const points = chordPoints(contour, chordDeviation)
-    return contour.closed && points.length > 0 ? [...points, points[0]!] : points
-  })
-}
+import { boundsOf, type Obstacles, type Stretch } from './obstacles.ts'
 
 export function grown(box: Bounds, by: number): Bounds {
   return { left: box.left - by, bottom: box.bottom - by, right: box.right + by, top: box.top + by }
 }
 
 /** Whether a box touches no line and no other box. */
-export function isClear(box: Bounds, { lines, boxes }: Obstacles): boolean {
-  return !boxes.some(other => overlap(box, other)) && !lines.some(points => touches(box, points))
+export function isClear(box: Bounds, obstacles: Obstacles): boolean {
+  for (const { stretches, boxes } of obstacles.near(box)) {
+    if (boxes.some(other => overlap(box, other))) return false
+    if (stretches.some(stretch => shareWithin(box, stretch) !== undefined)) return false
+  }
+  return true
 }
 
-/** Whether a straight line from one point to another meets any line or box. */
-export function isCrossed([a, b]: readonly [Point, Point], { lines, boxes }: Obstacles): boolean {
-  if (boxes.some(box => crosses(box, a, b))) return true
-  const turnsApart = (p: Point, q: Point, r: Point, s: Point): boolean => leftOf(p, q, r) !== leftOf(p, q, s)
-  return lines.some(points =>
-    points.some((q, i) => {
-      const p = points[i - 1]
-      return p !== undefined && turnsApart(a, b, p, q) && turnsApart(p, q, a, b)
-    }),
-  )
+/** Whether a stretch meets any box; with `lines` also whether it crosses any line. */
+export function isCrossed(stretch: Stretch, obstacles: Obstacles, lines: boolean): boolean {
+  for (const { stretches, boxes } of obstacles.near(boundsOf(stretch))) {
+    if (boxes.some(box => shareWithin(box, stretch) !== undefined)) return true
+    if (lines && stretches.some(other => cross(stretch, other))) return true
+  }
+  return false
+}
+
+function cross([a, b]: Stretch, [p, q]: Stretch): boolean {
+  return leftOf(a, b, p) !== leftOf(a, b, q) && leftOf(p, q, a) !== leftOf(p, q, b)
 }
 
 /** Lettering may be a hair off; nothing that is cut hangs on this sign. */
@@ -49,13 +37,8 @@ function overlap(a: Bounds, b: Bounds): boolean {
   return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top
 }
 
-function touches(box: Bounds, points: readonly Point[]): boolean {
-  for (let i = 1; i < points.length; i++) if (crosses(box, points[i - 1]!, points[i]!)) return true
-  return false
-}
-
-/** Whether any of the stretch from `a` to `b` lies in the box: what is left of it after cutting at the four sides. */
-function crosses(box: Bounds, a: Point, b: Point): boolean {
+/** Between which shares of its length a stretch lies in the box, its border included; nothing where it does not. */
+export function shareWithin(box: Bounds, [a, b]: Stretch): readonly [number, number] | undefined {
   let from = 0
   let to = 1
   const cut = (start: number, change: number, low: number, high: number): boolean => {
@@ -66,5 +49,6 @@ function crosses(box: Bounds, a: Point, b: Point): boolean {
     to = Math.min(to, Math.max(first, second))
     return from <= to
   }
-  return cut(a.x, b.x - a.x, box.left, box.right) && cut(a.y, b.y - a.y, box.bottom, box.top)
+  const meets = cut(a.x, b.x - a.x, box.left, box.right) && cut(a.y, b.y - a.y, box.bottom, box.top)
+  return meets ? [from, to] : undefined
 }

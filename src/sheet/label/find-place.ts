@@ -1,6 +1,7 @@
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import { grown, isClear, type Obstacles } from './clear-space.ts'
+import { grown, isClear } from './clear-space.ts'
+import type { Obstacles } from './obstacles.ts'
 
 /** Width and height of what is to be placed, in millimetres. */
 export type Extent = { readonly width: number; readonly height: number }

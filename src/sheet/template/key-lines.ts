@@ -1,19 +1,28 @@
 import type { Placed } from '../../model/feature.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
-import { elsewhereWords, entryWords, memberNames, missingWords } from '../key/key-words.ts'
+import {
+  elsewhereWords,
+  entryWords,
+  featureNames,
+  memberNames,
+  missingWords,
+  sideNames,
+} from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
-import type { Served } from './pieces-served.ts'
+import type { OnPart } from './on-part.ts'
+import { pieceName, type Served } from './pieces-served.ts'
 
 /** Beside a template: what the letters mean, what is not on it and why, and how it is used. */
 export function keyLines(
-  { part, pieces }: Served,
+  served: Served,
   key: readonly KeyEntry[],
   elsewhere: readonly Placed[],
+  drawn: OnPart,
   { model }: SheetContext,
 ): readonly KeyLine[] {
-  const solid = pieces[0].solid
+  const { part, pieces } = served
   const size = [
     ...showSize(part.length, model),
     ' × ',
@@ -22,12 +31,14 @@ export function keyLines(
     ...showSize(part.thickness, model),
   ]
   const stock = [part.stock, part.wood].filter(s => s !== undefined).join(', ')
-  const unplaced = solid.features.flatMap(({ id, shape }) =>
-    shape.kind === 'unplaced'
-      ? [`Not on this paper: ${shape.what} ${id} wants ${missingWords(shape.missing)}.`]
-      : [],
-  )
-  const remark = (text: string): KeyLine => ({ kind: 'remark', text })
+  const remarks = [
+    ...(pieces.length > 1 ? [`Print this page ${pieces.length} times, once for each piece.`] : []),
+    ...notOnPaper(served, elsewhere),
+    ...(part.note === undefined ? [] : [part.note]),
+    ...noRoom(served, drawn),
+    legend(drawn),
+    howToCut(served),
+  ]
   return [
     ...key.map(
       (entry): KeyLine => ({
@@ -38,16 +49,55 @@ export function keyLines(
       }),
     ),
     { kind: 'size', words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
-    ...(pieces.length > 1 ? [remark(`Print this page ${pieces.length} times, once for each piece.`)] : []),
-    ...part.missing.map(m => remark(`Not on this paper: ${missingWords([m])}.`)),
-    ...unplaced.map(remark),
-    ...(elsewhere.length > 0
-      ? [remark(`On other faces, not on this paper: ${elsewhereWords(elsewhere)}.`)]
-      : []),
-    ...(part.note === undefined ? [] : [remark(part.note)]),
-    remark('Loop: face side. V: face edge. Triangle: reference end. Measure from these. Hatched: waste.'),
-    remark(
-      'The middle of the thin line is the edge. Bore first, while the piece is a rectangle; then saw outside the line and sand to it.',
-    ),
+    ...remarks.filter(text => text !== '').map((text): KeyLine => ({ kind: 'remark', text })),
   ]
+}
+
+/** What a reader of this paper would look for in vain. */
+function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
+  const { solid, hand } = pieces[0]
+  const name = sideNames(hand, part.referenceEnd)
+  return [
+    ...part.missing.map(m => `Not on this paper: ${missingWords([m], name)}.`),
+    ...solid.features.flatMap(({ id, shape }) =>
+      shape.kind === 'unplaced'
+        ? [`Not on this paper: ${shape.what} ${id} wants ${missingWords(shape.missing, name)}.`]
+        : [],
+    ),
+    ...(elsewhere.length > 0
+      ? [`On other faces, not on this paper: ${elsewhereWords(elsewhere, name)}.`]
+      : []),
+  ]
+}
+
+/** What has to be said in words, since the part is too small or too full for its mark. */
+function noRoom(served: Served, { shown, unlettered, grain, referenceEnd }: OnPart): readonly string[] {
+  const edge = served.part.faceEdge === 'bottom' ? 'lower' : 'upper'
+  return [
+    ...(unlettered.length > 0 ? [`No room on the part for a letter at: ${featureNames(unlettered)}.`] : []),
+    ...(shown.name ? [] : [`No room for the name, ${pieceName(served)}: write it on the piece.`]),
+    ...(shown.faceEdge ? [] : [`The face edge is the ${edge} one.`]),
+    ...(shown.referenceEnd ? [] : [`The reference end is at the ${referenceEnd}.`]),
+    ...(shown.grain ? [] : [`The grain runs ${grain === 'along' ? 'from end to end' : 'up and down'}.`]),
+  ]
+}
+
+function howToCut({ pieces }: Served): string {
+  const bored = pieces[0].solid.features.some(({ shape }) => shape.kind === 'bore')
+  const saw = bored
+    ? 'Bore first, while the piece is a rectangle; then saw outside the line and sand to it.'
+    : 'Saw outside the line and sand to it.'
+  return `The middle of the thin line is the edge. ${saw}`
+}
+
+function legend({ shown }: OnPart): string {
+  const datums = [
+    ...(shown.faceEdge ? ['Loop: face side. V: face edge.'] : []),
+    ...(shown.referenceEnd ? ['Triangle: reference end.'] : []),
+  ]
+  return [
+    ...datums,
+    ...(datums.length > 0 ? ['Measure from these.'] : []),
+    ...(shown.waste ? ['Hatched: waste.'] : []),
+  ].join(' ')
 }

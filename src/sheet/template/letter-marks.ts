@@ -8,24 +8,25 @@ import type { Placed } from '../../model/feature.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { Board } from '../label/board.ts'
-import { isCrossed, type Obstacles } from '../label/clear-space.ts'
+import { isCrossed } from '../label/clear-space.ts'
 import { boxAbout, type Extent } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 import { crossReach } from './hole-marks.ts'
 
-/** Puts each letter of the key at what it stands for; of a row at its first and last hole. Returns the letters that found no room. */
+/** Puts each letter of the key at what it stands for; of a row at its first and last hole. Returns what found no room for its letter. */
 export function putLetters(
   key: readonly KeyEntry[],
   board: Board,
   area: Bounds,
   fonts: Fonts,
-): readonly string[] {
-  const homeless: string[] = []
+): readonly Placed[] {
+  const homeless: Placed[] = []
   for (const { letter, members } of key) {
     const lettered = members.filter(
       ({ row }) => row === undefined || row.number === 1 || row.number === row.count,
     )
-    for (const feature of lettered) if (!putLetter(letter, feature, board, area, fonts)) homeless.push(letter)
+    for (const feature of lettered)
+      if (!putLetter(letter, feature, board, area, fonts)) homeless.push(feature)
   }
   return homeless
 }
@@ -44,15 +45,15 @@ function putLetter(letter: string, { shape, id }: Placed, board: Board, area: Bo
       : [markAt(middle), linesMark({ layer: 'text', subject: id }, 'thin', [leader])]
   }
   const leaderIsFree =
-    (obstacles: Obstacles) =>
+    (ofLines: boolean) =>
     (middle: Point): boolean => {
       const leader = leaderTo(target, boxAbout(middle, extent))
-      return leader === undefined || !isCrossed(leader, obstacles)
+      return leader === undefined || !isCrossed(leader, board.obstacles, ofLines)
     }
   const inside = target.kind === 'box' ? [middleOf(box)] : []
   // a leader that crosses a line is better than a letter that is missing; one that crosses lettering is not
-  return [board.obstacles, { ...board.obstacles, lines: [] }].some(obstacles => {
-    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(obstacles))
+  return [true, false].some(ofLines => {
+    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(ofLines))
     return board.place(middles, extent, area, marksAt) !== undefined
   })
 }
@@ -77,7 +78,7 @@ function middleOf(box: Bounds): Point {
 }
 
 /** How far from its hole or slot a letter may stand, in steps; from the second on it gets a leader. */
-const distances = [0.8, 2.5, 4.5, 7, 10, 14] as const
+const distances = [1.1, 2.5, 4.5, 7, 10, 14] as const
 
 /** Middles round a box, the nearest first; the diagonals before the sides, since the lines of a cross run there. */
 function* around(box: Bounds, { width, height }: Extent): Generator<Point> {
@@ -108,7 +109,9 @@ function leaderTo(target: Target, letter: Bounds): readonly [Point, Point] | und
   const away = Math.hypot(end.x - aim.x, end.y - aim.y)
   const start = target.kind === 'ring' ? crossReach(target.radius) + leaderGap : leaderGap
   const length = away - start - leaderGap
-  if (length < shortestLeader) return undefined
+  // a short line in the direction of a cross would be taken for its arm
+  const inLine = target.kind === 'ring' && (end.x === aim.x || end.y === aim.y)
+  if (length < (inLine ? shortestInLine : shortestLeader)) return undefined
   const at = (distance: number): Point => ({
     x: aim.x + ((end.x - aim.x) / away) * distance,
     y: aim.y + ((end.y - aim.y) / away) * distance,
@@ -120,6 +123,7 @@ function leaderTo(target: Target, letter: Bounds): readonly [Point, Point] | und
 const leaderGap = 0.4
 /** A letter that stands nearer than this needs no line to say where it belongs. */
 const shortestLeader = 1.5
+const shortestInLine = 4
 
 function nearestIn(box: Bounds, p: Point): Point {
   return { x: Math.min(Math.max(p.x, box.left), box.right), y: Math.min(Math.max(p.y, box.bottom), box.top) }

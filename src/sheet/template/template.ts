@@ -1,7 +1,6 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
-import type { Bounds } from '../../geometry/shape/contour.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
@@ -9,7 +8,7 @@ import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
 import { onPart } from './on-part.ts'
-import { handsOf, pieceName, piecesInWords, type Served } from './pieces-served.ts'
+import { handsOf, piecesInWords, type Served } from './pieces-served.ts'
 
 /** A true-size template of each hand of every part, to be glued on the face side. */
 export const templateSheets: SheetMaker = context =>
@@ -26,11 +25,12 @@ function templateSheet(served: Served, context: SheetContext): Sheet {
   const { solid, hand } = pieces[0]
   const { seen, elsewhere } = seenFromFront(solid)
   const key = keyOf(seen)
-  const marks = onPart(served, seen, key, context)
-  const box = boundsOfMarks(context.fonts, marks)
-  const lines = keyLines(served, key, elsewhere, context)
+  const drawn = onPart(served, seen, key, context)
+  const box = boundsOfMarks(context.fonts, drawn.marks)
+  const lines = keyLines(served, key, elsewhere, drawn, context)
 
-  const id = `${part.id}${hand === 'mirrored' ? '-mirrored' : ''}-template`
+  // what tells the hands apart stands last, so that no two parts, whatever they are called, have the same id
+  const id = `${part.id}-template${hand === 'mirrored' ? '-mirrored' : ''}`
   const caption = {
     plan: context.model.title,
     sheet: 'template for the face side',
@@ -39,14 +39,11 @@ function templateSheet(served: Served, context: SheetContext): Sheet {
   }
   const arranged = (at: { x: number; y: number }, width: number): Drawing => {
     const table = keyTable(lines, at, width, context.fonts).marks
-    const all: readonly Mark[] = [...marks, ...table]
-    return { id, caption, marks: all, bounds: boundsOfMarks(context.fonts, all), keepWhole: [wholeBox(box)] }
+    const all: readonly Mark[] = [...drawn.marks, ...table]
+    return { id, caption, marks: all, bounds: boundsOfMarks(context.fonts, all), keepWhole: [rectangle(box)] }
   }
-  const below = arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, wideKey))
+  const below = (width: number): Drawing =>
+    arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
   const beside = arranged({ x: box.right + gap, y: box.top }, narrowKey)
-  return { id, kind: 'template', part: part.id, drawings: [below, beside] }
-}
-
-function wholeBox(box: Bounds) {
-  return rectangle(box)
+  return { id, kind: 'template', part: part.id, drawings: [below(wideKey), below(narrowKey), beside] }
 }

@@ -1,0 +1,17 @@
+/**
+ * Paperjig as pure functions: a plan's text, choices and font bytes in; the bytes of files and what was found out.
+ * Nothing here touches a file, a clock or the process, so all of it runs in a browser too. Findings are data;
+ * {@link terminalReport} and {@link jsonReport} make texts of them. Lengths are millimetres.
+ *
+ * @module paperjig
+ */
+
+export type { Finding, Place, Severity } from '../finding/finding.ts'
+export { type JsonReport, jsonReport, jsonText } from '../finding/report/json.ts'
+export { type TerminalOptions, terminalReport } from '../finding/report/terminal.ts'
+export { maxBytes as maxPlanBytes } from '../plan/limits.ts'
+export type { Found } from './found.ts'
+export type { Choices, FontBytes, NamedBytes, PlanText, Surroundings } from './inputs.ts'
+export { type PrintedPdf, printPdf } from './print-pdf.ts'
+export { type PrintedSvg, printSvg } from './print-svg.ts'
+export { type ReadModel, readModel } from './read-model.ts'

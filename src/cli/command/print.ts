@@ -1,0 +1,24 @@
+import type { Command } from 'commander'
+import type { Shell } from '../shell.ts'
+import type { Done } from './done.ts'
+import { example, paperHelp, partHelp, planHelp } from './help.ts'
+
+export function addPrint(program: Command, shell: Shell, done: Done): void {
+  program
+    .command('print')
+    .summary('print true-size templates as a PDF')
+    .description('Prints a plan as a PDF: true-size templates of its parts, with scale bars on every page.')
+    .argument('PLAN', planHelp)
+    .option('-o, --output <FILE>', 'the PDF to write, - for standard output (default: named after the plan)')
+    .option('--paper <PAPER>', paperHelp)
+    .option('--part <NAME...>', partHelp)
+    .option('--strict', 'exit with 1 where the check finds errors')
+    .addHelpText(
+      'after',
+      example('paperjig print examples/cliff-railway/cliff-railway.yaml -o car.pdf --paper a4'),
+    )
+    .action(async (plan, options) => {
+      const { print } = await import('../job/print.ts')
+      done(await print(plan, options, shell))
+    })
+}

@@ -1,0 +1,132 @@
+import { clearance, doubt, type Hit } from './level-line.ts'
+
+/**
+ * The rings of an arrangement: which ring a half-edge is in, which connected part a ring belongs to, and its
+ * winding numbers, those of every part as if its first ring had none. The last ring stands for the plane far
+ * away and is a part of its own.
+ */
+export type Rings = {
+  readonly ring: Int32Array
+  readonly part: Int32Array
+  readonly first: Int32Array
+  readonly second: Int32Array
+}
+
+type Links = [number, number][]
+
+const westOf = (hits: readonly Hit[], { ring }: Rings, k: number) =>
+  ring[2 * hits[k]!.edge + (1 - hits[k]!.up)]!
+const eastOf = (hits: readonly Hit[], { ring }: Rings, k: number) => ring[2 * hits[k]!.edge + hits[k]!.up]!
+const partOf = (hits: readonly Hit[], { ring, part }: Rings, k: number) => part[ring[2 * hits[k]!.edge]!]!
+
+/** Whether between any two hits of one part whose order is beyond doubt there is one pair of winding numbers. */
+export function agrees(hits: readonly Hit[], rings: Rings): boolean {
+  const { part, first, second } = rings
+  const clear = (k: number) => k < 1 || k >= hits.length || clearance(hits, k) > doubt
+  for (let k = 1; k < hits.length; k++) {
+    if (!clear(k - 1) || !clear(k) || !clear(k + 1)) continue
+    const to = westOf(hits, rings, k)
+    const from = eastOf(hits, rings, k - 1)
+    if (part[to] === part[from] && (first[to] !== first[from] || second[to] !== second[from])) return false
+  }
+  return true
+}
+
+/**
+ * Links the face left of a part's first hit with what the hit before says it is.
+ *
+ * @returns whether the part was hit at all
+ */
+export function linkNearest(hits: readonly Hit[], rings: Rings, part: number, links: Links): boolean {
+  for (let k = 0; k < hits.length; k++) {
+    if (partOf(hits, rings, k) !== part) continue
+    linkBefore(hits, rings, k, links)
+    return true
+  }
+  return false
+}
+
+/** Links every two parts that follow each other on a level line, from the far left to a part's first hit. */
+export function linkAlong(hits: readonly Hit[], rings: Rings, part: number, links: Links): void {
+  for (let k = 0; k < hits.length; k++) {
+    const here = partOf(hits, rings, k)
+    if (k === 0 || here !== partOf(hits, rings, k - 1)) linkBefore(hits, rings, k, links)
+    if (here === part) return
+  }
+}
+
+function linkBefore(hits: readonly Hit[], rings: Rings, k: number, links: Links): void {
+  const far = rings.part.length - 1
+  links.push([k === 0 ? far : endOfBundle(hits, rings, k - 1, -1), endOfBundle(hits, rings, k, 1)])
+}
+
+/**
+ * The face before hit k (`step` 1: the hits of its part go on to the right) or behind it (`step` −1). Where the
+ * next hits of the part are so near that their order is in doubt, it is found without regard to the order: a
+ * face among such a bundle of edges lies before one edge and behind another, only the face at the end has an
+ * edge on one side more often.
+ */
+function endOfBundle(hits: readonly Hit[], rings: Rings, k: number, step: 1 | -1): number {
+  const outer = (at: number) => (step === 1 ? westOf(hits, rings, at) : eastOf(hits, rings, at))
+  const inner = (at: number) => (step === 1 ? eastOf(hits, rings, at) : westOf(hits, rings, at))
+  const balance = new Map<number, number>()
+  const count = (r: number, by: number) => balance.set(r, (balance.get(r) ?? 0) + by)
+  count(outer(k), 1)
+  count(inner(k), -1)
+  for (let at = k + step; at >= 0 && at < hits.length; at += step) {
+    if (clearance(hits, step === 1 ? at : at + 1) > doubt) break
+    if (partOf(hits, rings, at) !== partOf(hits, rings, k)) continue
+    count(outer(at), 1)
+    count(inner(at), -1)
+  }
+  for (const [r, balanced] of balance) if (balanced > 0) return r
+  return outer(k)
+}
+
+/**
+ * Shifts the winding numbers of every part so that they are 0 far away and equal where two parts share a face.
+ * Nothing is shifted unless all can be.
+ *
+ * @returns the number of a part that the links do not lead to, where there is one
+ */
+export function settleParts(
+  { part, first, second }: Rings,
+  parts: number,
+  sameFace: readonly (readonly [number, number])[],
+): 'all settled' | 'conflict' | number {
+  const shift1 = new Int32Array(parts + 1)
+  const shift2 = new Int32Array(parts + 1)
+  const settled = new Uint8Array(parts + 1)
+  const links: number[][] = Array.from({ length: parts + 1 }, () => [])
+  sameFace.forEach(([a, b], k) => {
+    links[part[a]!]!.push(k)
+    links[part[b]!]!.push(k)
+  })
+  settled[parts] = 1
+  const waiting = [parts]
+  while (waiting.length > 0) {
+    const p = waiting.pop()!
+    for (const k of links[p]!) {
+      const [a, b] = sameFace[k]!
+      const [here, there] = part[a] === p ? [a, b] : [b, a]
+      const q = part[there]!
+      const w1 = first[here]! + shift1[p]! - first[there]!
+      const w2 = second[here]! + shift2[p]! - second[there]!
+      if (settled[q] === 1) {
+        if (shift1[q] !== w1 || shift2[q] !== w2) return 'conflict'
+        continue
+      }
+      settled[q] = 1
+      shift1[q] = w1
+      shift2[q] = w2
+      waiting.push(q)
+    }
+  }
+  const loose = settled.indexOf(0)
+  if (loose !== -1) return loose
+  for (let r = 0; r < part.length; r++) {
+    first[r]! += shift1[part[r]!]!
+    second[r]! += shift2[part[r]!]!
+  }
+  return 'all settled'
+}

@@ -1,8 +1,0 @@
-import { fillMark, pathMark } from '../../drawing/make-mark.ts'
-import type { Mark } from '../../drawing/mark.ts'
-import type { Contour } from '../../geometry/shape/contour.ts'
-import { apply, compose, type Matrix, quarterTurns, scale, shift } from '../../geometry/shape/matrix.ts'
-import type { Point } from '../../geometry/shape/point.ts'
-import { polygon, polyline } from '../../geometry/shape/polygon.ts'
-import { arc, line } from '../../geometry/shape/segment.ts'
-import { transformContour } from '../../geometry/shape/transform.ts'

@@ -1,0 +1,265 @@
+import { describe, expect, it } from 'vitest'
+import type { Finding, FindingOf, Place, RuleId } from '../../src/finding/finding.ts'
+import type { RuleFacts } from '../../src/finding/rules.ts'
+import { sentence } from '../../src/finding/sentence.ts'
+
+const inches = { unit: 'inch', precision: 25.4 / 64 } as const
+const peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
+const mm = (value: number) => ({ value, unit: 'mm' as const })
+
+type Case<R extends RuleId> = Partial<Omit<FindingOf<R>, 'rule'>> & {
+  readonly facts: RuleFacts[R]
+  readonly says: string
+}
+
+/** One finding of every rule and what it says; a rule that is missing here fails the type check. */
+const cases: { readonly [R in RuleId]: Case<R> } = {
+  'not-utf-8': {
+    facts: { byte: '0xFF' },
+    says: 'the byte 0xFF is not UTF-8 text; save the plan as plain text in UTF-8',
+  },
+  'forbidden-character': {
+    facts: { character: 'U+0007' },
+    says: 'the character U+0007 cannot be seen and may not stand in a plan; delete it',
+  },
+  'limit-passed': {
+    facts: { of: 'cuts in a part' },
+    measured: { value: 3000, unit: 'count' },
+    limit: { value: 2000, unit: 'count' },
+    says: '3,000 cuts in a part are more than a plan takes: at most 2,000',
+  },
+  'findings-left-out': {
+    facts: {},
+    says: 'there is more from here on; mend what stands above and try again',
+  },
+  'empty-plan': { facts: {}, says: 'there is nothing in this file; a plan begins with paperjig: 1' },
+  'not-yaml': {
+    facts: { found: '-hole: a', wanted: 'a space behind the -' },
+    says: 'this does not read: "-hole: a"; wanted: a space behind the -',
+  },
+  'colon-without-space': {
+    facts: { key: 'bottom', value: '5/8' },
+    says: 'a colon wants a space behind it; write "bottom: 5/8"',
+  },
+  'colon-in-text': {
+    facts: { text: 'Loom 1: 16' },
+    says: 'a colon and a space inside a text begin a new key; put quotes around it: "Loom 1: 16"',
+  },
+  'comment-eats-value': {
+    facts: { key: 'diameter', comment: '#4' },
+    says: 'a # begins a comment, so "diameter" has no value; put quotes around it: "#4"',
+  },
+  'comment-in-text': {
+    facts: { value: 'Beam', comment: '#4' },
+    says: '"#4" is read as a comment; if it belongs to the value, put quotes around both: "Beam #4"',
+  },
+  'comma-in-braces': {
+    facts: { found: '5', before: 'left' },
+    says: 'a comma inside { } ends the value of "left"; decimals have a point',
+  },
+  'bare-tilde': {
+    facts: { key: 'left' },
+    says: 'a ~ alone means nothing at all; write the size behind it, "left: ~ 3/8", or unknown',
+  },
+  'tab-indent': { facts: {}, says: 'a tab stands here; indent with spaces' },
+  'tag-refused': {
+    facts: { tag: '!important' },
+    says: 'a plan takes no tags ("!important"); put quotes around a text that begins with !',
+  },
+  'merge-key': { facts: {}, says: 'a plan takes no merge keys (<<); write the keys out' },
+  'alias-unknown': {
+    facts: { name: 'new*' },
+    says: '"*new*" stands for nothing; put quotes around a text that begins with *',
+  },
+  'alias-loop': { facts: { name: 'a' }, says: '"*a" stands inside what it stands for' },
+  'second-document': { facts: {}, says: 'a second document begins here; a file holds one plan' },
+  'yaml-version': {
+    facts: { found: '1.1' },
+    says: 'the file says YAML "1.1"; a plan is YAML 1.2, leave the line out',
+  },
+  'unknown-key': {
+    facts: {
+      found: 'tickness',
+      within: 'a stock',
+      nearest: 'thickness',
+      allowed: 'thickness, width, length',
+    },
+    says: '"tickness" is no key of a stock; did you mean "thickness"? (known: thickness, width, length)',
+  },
+  'later-key': {
+    facts: { found: 'outline', within: 'a part' },
+    says: 'this version does not read "outline" in a part yet; leave it out',
+  },
+  'missing-key': {
+    facts: { key: 'diameter', within: 'a hole', wanted: 'a size, such as 2 1/2, or unknown' },
+    says: 'a hole needs "diameter": a size, such as 2 1/2, or unknown',
+  },
+  'key-not-text': {
+    facts: { found: '[a]' },
+    says: '"[a]" cannot be a key; a key is one word, such as size',
+  },
+  'duplicate-key': {
+    facts: { key: 'make' },
+    says: '"make" stands here a second time; keep one of the two',
+  },
+  'missing-value': { facts: { wanted: 'a text' }, says: 'nothing stands here; wanted: a text' },
+  'wrong-kind': {
+    facts: { found: 'a text', text: '3', wanted: 'a list of cuts' },
+    says: 'a text, "3", stands here; wanted: a list of cuts',
+  },
+  'not-a-choice': {
+    facts: { found: 'inches', of: 'a unit', nearest: 'inch', allowed: 'inch, mm' },
+    says: '"inches" is not a unit; did you mean "inch"? (one of: inch, mm)',
+  },
+  'not-an-id': {
+    facts: { found: 'Side Frame', nearest: 'side-frame' },
+    says: '"Side Frame" cannot be a name; names are a small letter, then small letters, digits and hyphens; did you mean "side-frame"?',
+  },
+  'not-a-name': {
+    facts: { found: 'a-b', wanted: 'letters, digits and _', nearest: 'a_b' },
+    says: '"a-b" cannot name a size; wanted: letters, digits and _; did you mean "a_b"?',
+  },
+  'reserved-name': {
+    facts: { name: 'left', means: 'a side of the part' },
+    says: '"left" already means a side of the part; choose another name',
+  },
+  'not-a-count': {
+    facts: { found: 'two', wanted: 'a whole number from 1 to 1000' },
+    says: '"two" does not count; wanted: a whole number from 1 to 1000',
+  },
+  'not-a-size': {
+    facts: { found: '5 fot', wanted: 'a unit', nearest: 'foot', why: 'unknown-unit' },
+    says: '"5 fot" does not make a size; wanted: a unit; did you mean "foot"?',
+  },
+  'wrong-version': {
+    facts: { found: '2', wanted: '1' },
+    says: 'this plan is of version "2"; this program reads version 1',
+  },
+  'nothing-in-it': {
+    facts: { key: 'parts', wanted: 'one part at least' },
+    says: '"parts" holds nothing; wanted: one part at least',
+  },
+  'odd-mirrored': {
+    facts: { count: '3' },
+    says: "half of a mirrored part's pieces are mirrored, so their number is even; found: 3",
+  },
+  'duplicate-id': {
+    facts: { id: 'peg' },
+    says: 'two cuts of this part are called "peg"; give each a name of its own',
+  },
+  'cut-kind-missing': {
+    facts: { allowed: 'hole, row' },
+    says: 'a cut begins with what it is and its name (one of: hole, row)',
+  },
+  'two-cut-kinds': {
+    facts: { first: 'hole', second: 'slot' },
+    says: 'a cut is one thing, and this is a hole and a slot; make two of it, each with its own -',
+  },
+  'side-off-face': {
+    facts: { found: 'front', on: 'front', allowed: 'left or right, and bottom or top' },
+    says: '"front" says nothing about a place on the front; there it is a distance from left or right, and bottom or top',
+  },
+  'not-both': { facts: { first: 'left', second: 'right' }, says: 'give left or right, not both' },
+  'size-formula': {
+    facts: { found: 'gage', wanted: 'a named size', nearest: 'gauge' },
+    says: '"gage" cannot be worked out; wanted: a named size; did you mean "gauge"?',
+  },
+  'size-not-positive': {
+    facts: { what: 'the diameter', size: mm(-25.4) },
+    says: 'the diameter comes to -1" (-25.4 mm); it must be more than nothing',
+  },
+  'size-too-large': {
+    facts: { what: 'the length', size: mm(25400), largest: mm(2540) },
+    says: 'the length comes to 1000" (25400 mm); at most 100" (2540 mm) can be drawn',
+  },
+  'unknown-stock': {
+    facts: { found: 'plnk', nearest: 'plank', allowed: 'plank, block' },
+    says: 'there is no stock "plnk"; did you mean "plank"? (in stock: plank, block)',
+  },
+  'thickness-missing': {
+    facts: {},
+    says: 'the thickness is missing; write length x width x thickness, or the stock it is cut from (from:)',
+  },
+  'corners-too-large': {
+    facts: { edge: 'left', corners: mm(50.8), available: mm(25.4) },
+    says: 'the corners along the left take 2" (50.8 mm), and it is 1" (25.4 mm) long',
+  },
+  'row-direction': {
+    facts: { found: 'front', allowed: 'left, right' },
+    says: 'a row on this face cannot run toward "front" (one of: left, right)',
+  },
+  'position-missing': {
+    facts: { what: 'hole', wanted: 'left or right, and one from front or back' },
+    places: [peg],
+    says: 'hole peg of beam has no place on the top; it wants a distance from left or right, and one from front or back',
+  },
+  'size-missing': {
+    facts: { what: 'hole', wanted: 'diameter' },
+    places: [peg],
+    says: 'the drawing does not give the diameter of hole peg of beam',
+  },
+  'outside-part': {
+    facts: { what: 'slot', beyond: 'right end' },
+    places: [peg],
+    measured: mm(3.175),
+    says: 'slot peg of beam goes 1/8" (3.18 mm) past the right end of the part',
+  },
+  'does-not-fit': {
+    facts: {
+      sheet: 'template',
+      paper: 'A4',
+      width: mm(254),
+      height: mm(254),
+      freeWidth: mm(127),
+      freeHeight: mm(254),
+    },
+    says: 'the template is 10" (254 mm) by 10" (254 mm) and does not fit on A4 paper, which has 5" (127 mm) by 10" (254 mm) to draw on; choose larger paper',
+  },
+  'letters-missing': {
+    facts: { codes: 'U+6728' },
+    says: 'the font has no picture of U+6728; the codes are printed in place of the letters',
+  },
+  'unknown-paper': {
+    facts: { found: 'A44', nearest: 'a4', wanted: 'letter, a4, or a size' },
+    says: '"A44" is no paper; wanted: letter, a4, or a size; did you mean "a4"?',
+  },
+  'unknown-part': {
+    facts: { found: 'bem', nearest: 'beam', allowed: 'beam' },
+    says: 'there is no part "bem"; did you mean "beam"? (parts: beam)',
+  },
+}
+
+describe('every rule has its sentence', () => {
+  it.each(Object.entries(cases))('%s', (rule, { says, ...finding }) => {
+    const whole = { severity: 'error', places: [], ...finding, rule } as unknown as Finding
+    expect(sentence(whole, inches)).toBe(says)
+  })
+})
+
+describe('a sentence', () => {
+  const unknown = (found: string, allowed = 'size'): Finding => ({
+    rule: 'unknown-key',
+    severity: 'error',
+    places: [],
+    facts: { found, within: 'a part', allowed },
+  })
+
+  it("shows what cannot be seen in the maker's text", () => {
+    expect(sentence(unknown('si\u202eez\u001b[2J\n'), inches)).toBe(
+      '"si⟨U+202E⟩ez⟨U+001B⟩[2J⟨U+000A⟩" is no key of a part (known: size)',
+    )
+  })
+
+  it('stays short whatever it repeats', () => {
+    const long = sentence(unknown('k'.repeat(10_000), 'name, '.repeat(10_000)), inches)
+    expect(long.length).toBeLessThan(400)
+    expect(long).toContain('…')
+  })
+
+  it('shows lengths in the unit of the plan first', () => {
+    const { says, ...outside } = cases['outside-part']
+    const finding = { severity: 'error', ...outside, rule: 'outside-part' } as unknown as Finding
+    expect(sentence(finding, { unit: 'mm', precision: 0.1 })).toContain('goes 3.18 mm (1/8")')
+    expect(says).toContain('1/8" (3.18 mm)')
+  })
+})

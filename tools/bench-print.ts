@@ -1,0 +1,133 @@
+/**
+ * `print` of the demo as a whole process against a bare pdfkit script that writes the same marks, and stage by stage;
+ * `--help` against bare `node`. Medians of several rounds; every figure stands beside the floor of the same run.
+ *
+ *     tsx tools/bench-print.ts [ROUNDS]
+ */
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { fileURLToPath } from 'node:url'
+import { build } from 'esbuild'
+import about from '../package.json' with { type: 'json' }
+import { layOutPacket } from '../src/app/lay-out-packet.ts'
+import { openFonts } from '../src/app/open-fonts.ts'
+import { readModel } from '../src/app/read-model.ts'
+import { readFonts } from '../src/cli/input/read-fonts.ts'
+import { barePage } from './bench/marks.ts'
+import { type Measured, machine, measureInTurn, measureProcess, median } from './bench/measure.ts'
+
+const rounds = Number(process.argv[2] ?? 15)
+const at = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url))
+const plan = at('examples/cliff-railway/cliff-railway.yaml')
+const command = at('dist/cli/paperjig.js')
+const folder = at('out/bench')
+
+mkdirSync(folder, { recursive: true })
+const counts = await writeMarks(`${folder}/marks.json`)
+await build({
+  entryPoints: [at('tools/bench/stages.ts')],
+  outfile: `${folder}/stages.mjs`,
+  bundle: true,
+  minify: true,
+  platform: 'node',
+  format: 'esm',
+  external: ['pdfkit'],
+  // some of what is bundled is CommonJS and asks Node for its modules
+  banner: {
+    js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url)",
+  },
+})
+
+const run =
+  (...words: string[]) =>
+  (): Measured =>
+    measureProcess(words, folder)
+const measured = measureInTurn(rounds, {
+  node: run('-e', '0'),
+  help: run(command, '--help'),
+  floor: run(at('tools/bench/floor.mjs'), `${folder}/marks.json`, `${folder}/floor.pdf`),
+  print: run(command, 'print', plan, '-o', `${folder}/print.pdf`),
+  stages: run(`${folder}/stages.mjs`, plan),
+})
+
+console.log(`Paperjig ${about.version}, pdfkit ${pdfkitVersion()}; ${machine()}`)
+console.log(`${rounds} rounds, medians; the demo: ${counts}\n`)
+const table = (['node', 'help', 'floor', 'print'] as const).map(name => row(name, measured[name]))
+console.table(Object.fromEntries(table))
+stageTable()
+verdict()
+
+function row(name: string, runs: readonly Measured[]): [string, Record<string, string>] {
+  const of = (key: 'wall' | 'cpu' | 'memory') => median(runs.map(one => one[key]))
+  return [
+    name,
+    {
+      'wall ms': of('wall').toFixed(0),
+      'cpu ms': of('cpu').toFixed(0),
+      'peak MB': (of('memory') / 2 ** 20).toFixed(0),
+    },
+  ]
+}
+
+function stageTable(): void {
+  const runs = measured.stages.map(({ out }) => JSON.parse(out) as Record<string, number>)
+  const stages = Object.keys(runs[0]!)
+  console.log('One cold run of print, stage by stage, in ms:')
+  for (const stage of stages) {
+    console.log(
+      `  ${median(runs.map(one => one[stage]!))
+        .toFixed(1)
+        .padStart(7)}  ${stage}`,
+    )
+  }
+  console.log()
+}
+
+/** The machine that the goals were written for starts node in this time; a slower one is given more in proportion. */
+function verdict(): void {
+  const usualNode = 60
+  const of = (name: 'node' | 'help' | 'floor' | 'print', key: 'wall' | 'cpu') =>
+    median(measured[name].map(one => one[key]))
+  const goals = [
+    { name: 'help over node', more: 'help', less: 'node', goal: 60 },
+    { name: 'print over the floor', more: 'print', less: 'floor', goal: 150 },
+  ] as const
+  const slow = of('node', 'wall') / usualNode
+  for (const { name, more, less, goal } of goals) {
+    const [a, b] = [of(more, 'wall'), of(less, 'wall')]
+    console.log(
+      `${name}: ${(a - b).toFixed(0)} ms, ${(a / b).toFixed(2)} times; ` +
+        `goal ${goal} ms × ${slow.toFixed(2)} for this machine = ${(goal * slow).toFixed(0)} ms: ` +
+        `${a - b <= goal * slow ? 'reached' : 'NOT reached'}`,
+    )
+  }
+}
+
+function pdfkitVersion(): string {
+  const path = createRequire(import.meta.url).resolve('pdfkit')
+  const { version } = JSON.parse(readFileSync(path.replace(/js\/[^/]*$/, 'package.json'), 'utf8')) as {
+    version: string
+  }
+  return version
+}
+
+/** Writes the demo's pages as bare marks for the floor, and says in words how many there are. */
+async function writeMarks(path: string): Promise<string> {
+  const bytes = await readFonts()
+  const fonts = openFonts(bytes)
+  const { model } = readModel({ text: readFileSync(plan), file: plan })
+  const pages = [...layOutPacket(model!, {}, fonts, undefined).packet.pages].map(page =>
+    barePage(page, fonts),
+  )
+  // unpacked, as print has them: the floor is not slowed down by unpacking them with a library of its own
+  const file = (weight: 'regular' | 'bold') => {
+    const name = `${folder}/${weight}.ttf`
+    writeFileSync(name, bytes[weight][0]!)
+    return name
+  }
+  writeFileSync(path, JSON.stringify({ fonts: { regular: file('regular'), bold: file('bold') }, pages }))
+  const sum = (of: (page: (typeof pages)[number]) => number) =>
+    pages.reduce((total, page) => total + of(page), 0)
+  const curves = sum(page => page.paths.reduce((total, one) => total + one.curves.length, 0))
+  return `${pages.length} pages, ${sum(page => page.paths.length)} paths of ${curves} steps, ${sum(page => page.texts.length)} texts`
+}
