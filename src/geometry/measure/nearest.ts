@@ -60,7 +60,8 @@ function nearestOnLine({ from, to }: Line, p: Point): Nearest {
 
 function nearestOnArc(a: Arc, p: Point): Nearest {
   const out = distance(a.centre, p)
-  if (out > 0 && spans(a, p)) {
+  // nearer to the centre than this, the direction from there is rounding
+  if (out > Number.EPSILON * a.radius && spans(a, p)) {
     const scale = a.radius / out
     const point = {
       x: a.centre.x + (p.x - a.centre.x) * scale,
