@@ -2,6 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
 import type { Segment } from '../shape/segment.ts'
+import { float64Arrays, int32Arrays } from './arrays.ts'
 
 /**
  * Closed contours as plain numbers, ready to be overlaid. A segment runs from vertex `from` to vertex `to`; a
@@ -43,22 +44,25 @@ export type Pack = {
 }
 
 export function createPack(segments = 64): Pack {
+  const n = segments
+  // crossings become vertices too
+  const [x, y, centreX, centreY, radius] = float64Arrays(2 * n, 2 * n, n, n, n)
+  const [from, to, first, second, source] = int32Arrays(n, n, n, n, n)
   return {
     vertexCount: 0,
-    // crossings become vertices too
-    x: new Float64Array(2 * segments),
-    y: new Float64Array(2 * segments),
+    x,
+    y,
     points: [],
     segmentCount: 0,
-    from: new Int32Array(segments),
-    to: new Int32Array(segments),
-    centreX: new Float64Array(segments),
-    centreY: new Float64Array(segments),
-    radius: new Float64Array(segments),
-    turn: new Int8Array(segments),
-    first: new Int32Array(segments),
-    second: new Int32Array(segments),
-    source: new Int32Array(segments),
+    from,
+    to,
+    centreX,
+    centreY,
+    radius,
+    turn: new Int8Array(n),
+    first,
+    second,
+    source,
     sources: [],
     contourStart: [],
     operand: 0,
@@ -205,6 +209,12 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
     }
   }
   return -1
+}
+
+/** Gives the segments from `begin` on another weight than they were added with. */
+export function weigh(pack: Pack, begin: number, operand: 0 | 1, weight: number): void {
+  const windings = operand === 0 ? pack.first : pack.second
+  windings.fill(weight, begin, pack.segmentCount)
 }
 
 /** Whether an arc of less than a half turn stands no farther from its chord than `coincident`. */

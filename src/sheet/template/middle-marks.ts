@@ -1,9 +1,10 @@
 import { lettering } from '../../drawing/lettering.ts'
+import type { Mark } from '../../drawing/mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Board } from '../label/board.ts'
-import { spreadFrom } from '../label/find-place.ts'
+import { type Extent, spreadFrom } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 import type { OnWood } from './edge-marks.ts'
 import { grainArrow, grainArrowBreadth } from './grain-arrow.ts'
@@ -36,11 +37,11 @@ export function middlesOnWood(area: Bounds, onWood: OnWood): Middles {
 }
 
 /** The name of the piece, as large as there is room for, along the part or else across it. */
-export function putName(board: Board, { area, places }: Middles, name: string, fonts: Fonts): boolean {
+export function putName(board: Board, middles: Middles, name: string, fonts: Fonts): boolean {
   return [lettering.large, lettering.medium, lettering.small].some(height =>
     [false, true].some(upward => {
       const { extent, markAt } = label(fonts, [name], height, 'piece', { weight: 'bold', upward })
-      return board.place(places, extent, area, at => [markAt(at)]) !== undefined
+      return putFreely(board, middles, extent, at => [markAt(at)])
     }),
   )
 }
@@ -48,7 +49,7 @@ export function putName(board: Board, { area, places }: Middles, name: string, f
 /** The arrow along the grain with its word, as long as there is room for. */
 export function putGrain(
   board: Board,
-  { area, places }: Middles,
+  middles: Middles,
   direction: 'along' | 'across',
   fonts: Fonts,
 ): boolean {
@@ -61,10 +62,23 @@ export function putGrain(
     const extent = upward ? { width: breadth, height: total } : { width: total, height: breadth }
     const along = (at: Point, by: number): Point =>
       upward ? { x: at.x, y: at.y + by } : { x: at.x + by, y: at.y }
-    const placed = board.place(places, extent, area, at => [
+    return putFreely(board, middles, extent, at => [
       ...grainArrow(along(at, (total - length) / 2), length, direction),
       word.markAt(along(at, (wordLength - total) / 2)),
     ])
-    return placed !== undefined
   })
+}
+
+/** With plenty of white around it where there is room, so that it is not read together with what stands beside it. */
+function putFreely(
+  board: Board,
+  { area, places }: Middles,
+  { width, height }: Extent,
+  marksAt: (middle: Point) => readonly Mark[],
+): boolean {
+  return [2.5, 0].some(
+    white =>
+      board.place(places, { width: width + 2 * white, height: height + 2 * white }, area, marksAt) !==
+      undefined,
+  )
 }
