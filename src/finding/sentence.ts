@@ -5,6 +5,8 @@ import { keySentences } from './sentence/key-sentences.ts'
 import { modelSentences } from './sentence/model-sentences.ts'
 import { paperSentences } from './sentence/paper-sentences.ts'
 import { planSentences } from './sentence/plan-sentences.ts'
+import { referenceSentences } from './sentence/reference-sentences.ts'
+import { shapeSentences } from './sentence/shape-sentences.ts'
 import { textSentences } from './sentence/text-sentences.ts'
 import { valueSentences } from './sentence/value-sentences.ts'
 import type { Sentences, Wording } from './sentence/wording.ts'
@@ -19,6 +21,8 @@ const sentences: Sentences<RuleId> = {
   ...valueSentences,
   ...planSentences,
   ...modelSentences,
+  ...referenceSentences,
+  ...shapeSentences,
   ...checkSentences,
   ...paperSentences,
 }

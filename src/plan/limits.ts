@@ -42,3 +42,13 @@ export const maxIdLength = 64
 
 /** Faults listed of one file. Who has more wants to see the first ones. */
 export const maxFindings = 100
+
+/** Steps of one outline, and points of one of its curves. */
+export const maxSteps = 1_000
+
+/** Joints of one plan, and holes that one pin goes through. */
+export const maxJoints = 2_000
+export const maxReferences = 200
+
+/** Entries of `confirmed`. */
+export const maxConfirmed = 2_000

@@ -143,6 +143,83 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { count: '3' },
     says: "half of a mirrored part's pieces are mirrored, so their number is even; found: 3",
   },
+  'duplicate-edge': {
+    facts: { name: 'foot' },
+    says: 'two edges of this outline are called "foot"; give each a name of its own',
+  },
+  'side-twice': { facts: { side: 'deck' }, says: '"deck" stands here twice; name each side once' },
+  'faces-differ': {
+    facts: { first: 'front', second: 'top' },
+    says: 'a cut on "front" and "top" has no place that serves both; make two cuts of it',
+  },
+  'precision-unusable': {
+    facts: { found: '1/10', wanted: '1/64, 1/32' },
+    says: 'sizes cannot be shown in steps of "1/10"; wanted: 1/64, 1/32',
+  },
+  'unknown-cut': {
+    facts: { found: 'pivt', within: 'arm', nearest: 'pivot', allowed: 'pivot, slot' },
+    says: '"arm" has no cut or side "pivt"; did you mean "pivot"? (cuts: pivot, slot)',
+  },
+  'unknown-pin': {
+    facts: { found: 'axel', nearest: 'axle', allowed: 'axle' },
+    says: 'there is no pin "axel"; did you mean "axle"? (pins: axle)',
+  },
+  'unknown-edge': {
+    facts: { found: 'fot', nearest: 'foot', allowed: 'front, foot' },
+    says: '"fot" is neither a side nor a straight edge of the outline with that name; did you mean "foot"? (known: front, foot)',
+  },
+  'unknown-arc': {
+    facts: { found: 'top-left', allowed: '' },
+    says: 'no rounded corner and no arc of the outline is called "top-left", so it has no centre',
+  },
+  'unknown-piece': {
+    facts: { found: 'arm/3', part: 'arm', pieces: { value: 2, unit: 'count' } },
+    says: 'there is no piece "arm/3"; of "arm" the plan makes 2',
+  },
+  'unknown-member': {
+    facts: { found: 'posts.7', row: 'posts', count: { value: 6, unit: 'count' } },
+    says: 'there is no hole "posts.7"; "posts" has 6',
+  },
+  'unknown-confirmed': {
+    facts: { found: 'gage', nearest: 'gauge', allowed: 'gauge' },
+    says: '"gage" cannot be confirmed, nothing is called that; did you mean "gauge"? (known: gauge)',
+  },
+  'place-cycle': {
+    facts: { chain: 'a → b → a' },
+    says: 'these cuts are placed from each other, and none from a side: a → b → a',
+  },
+  'from-other-face': {
+    facts: { cut: 'pivot', face: 'front', wanted: 'a cut on the same face or on the opposite one' },
+    says: '"pivot" lies on the front, so nothing here can be placed from it; wanted: a cut on the same face or on the opposite one',
+  },
+  'no-joint': {
+    facts: { found: 'floor.slot', wanted: 'a hole, such as part.hole' },
+    says: '"floor.slot" does not serve in this joint; wanted: a hole, such as part.hole',
+  },
+  'outline-needs-size': {
+    facts: { side: 'right' },
+    says: 'a distance from the right wants a part that says its size; give the part a size: beside its outline, or measure from the left and the bottom',
+  },
+  'arc-radius-too-small': {
+    facts: { radius: mm(25.4), least: mm(50.8) },
+    says: 'a radius of 1" (25.4 mm) does not reach from one end of the arc to the other; at least 2" (50.8 mm) is wanted',
+  },
+  'arc-impossible': {
+    facts: { why: 'in-line' },
+    says: 'this arc cannot be drawn: the three points lie in one line; write to: for a straight edge',
+  },
+  'corner-no-room': {
+    facts: { corner: 'nose', why: 'no-room', size: mm(25.4) },
+    says: 'there is no room for 1" (25.4 mm) at nose: the edges that meet there are too short',
+  },
+  'curve-impossible': {
+    facts: { points: { value: 3, unit: 'count' } },
+    says: 'two neighbouring points of this curve are one; leave one of them out',
+  },
+  'nothing-left': {
+    facts: { what: 'the inside of the ring', size: mm(50.8), limit: mm(25.4) },
+    says: 'the inside of the ring comes to 2" (50.8 mm), and the limit is 1" (25.4 mm): nothing is left of the part',
+  },
   'duplicate-id': {
     facts: { id: 'peg' },
     says: 'two cuts of this part are called "peg"; give each a name of its own',

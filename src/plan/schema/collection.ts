@@ -1,6 +1,7 @@
 import { limitPassed } from '../fault.ts'
 import type { Located } from '../plan.ts'
-import { isLeaf, isList, isMapping, type List, placeOf, sourceOf } from '../yaml/tree.ts'
+import { isLeaf, isList, isMapping, type List, placeOf, sourceOf, type TreeNode } from '../yaml/tree.ts'
+import { jsonSchemaOf } from './json-schema.ts'
 import { wrongKind } from './leaf.ts'
 import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 
@@ -8,9 +9,9 @@ import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 export function list<T>(
   naming: { readonly name: string; readonly items: string; readonly most: number },
   item: Reader<T>,
-  check: (items: List, fail: Fail) => void,
+  check: (items: List, fail: Fail) => void = () => {},
 ): Reader<readonly T[]> {
-  return reader(naming.name, (node, fail) => {
+  const read = (node: TreeNode, fail: Fail) => {
     if (isLeaf(node) && node.reported) return undefined
     if (!isList(node)) return void fail(wrongKind(node, naming.name))
     if (node.length > naming.most) {
@@ -20,7 +21,8 @@ export function list<T>(
     check(node, fail)
     const sound = items.filter(value => value !== undefined)
     return sound.length === items.length ? sound : undefined
-  })
+  }
+  return reader(naming.name, read, { type: 'array', items: jsonSchemaOf(item), maxItems: naming.most })
 }
 
 /** Things by name: each key is a name that the maker chose, `readName` says which are good. */
@@ -29,7 +31,7 @@ export function named<T>(
   readName: (text: string, key: Located<string>['source'], fail: Fail) => Located<string> | undefined,
   item: Reader<T>,
 ): Reader<readonly (readonly [name: Located<string>, value: T])[]> {
-  return reader(naming.name, (node, fail) => {
+  const read = (node: TreeNode, fail: Fail) => {
     if (isLeaf(node) && node.reported) return undefined
     if (!isMapping(node)) return void fail(wrongKind(node, naming.name))
     const { keys, source } = placeOf(node)
@@ -41,5 +43,10 @@ export function named<T>(
       if (name && value !== undefined) entries.push([name, value])
     }
     return entries.length === keys.size ? entries : undefined
+  }
+  return reader(naming.name, read, {
+    type: 'object',
+    additionalProperties: jsonSchemaOf(item),
+    maxProperties: naming.most,
   })
 }

@@ -9,8 +9,10 @@ import type { Fail, Reader } from './reader.ts'
 const idPattern = /^[a-z][a-z0-9-]*$/
 
 /** An id: a small letter, then small letters, digits and hyphens. */
-export const id: Reader<Located<string>> = leaf('a name of small letters, digits and hyphens', (node, fail) =>
-  readId(node.text, node.source, fail),
+export const id: Reader<Located<string>> = leaf(
+  'a name of small letters, digits and hyphens',
+  (node, fail) => readId(node.text, node.source, fail),
+  { type: 'string', pattern: idPattern.source, maxLength: maxIdLength },
 )
 
 export function readId(text: string, source: Source, fail: Fail): Located<string> | undefined {

@@ -2,7 +2,8 @@ import { z } from 'zod'
 import { excerpt } from '../../finding/visible.ts'
 import { nearestName } from '../../length/nearest-name.ts'
 import { fault } from '../fault.ts'
-import { isLeaf, isMapping, type Mapping, type MappingPlace, placeOf } from '../yaml/tree.ts'
+import { isLeaf, isMapping, type Mapping, type MappingPlace, placeOf, type TreeNode } from '../yaml/tree.ts'
+import { type JsonSchema, jsonSchemaOf } from './json-schema.ts'
 import { wrongKind } from './leaf.ts'
 import { type Fail, type Reader, reader, readWithin } from './reader.ts'
 
@@ -10,9 +11,14 @@ type Shape = Readonly<Record<string, z.ZodType>>
 
 /**
  * What a mapping is called in messages, with an example of what is in it, and keys of the plan file that the
- * program does not read yet.
+ * program does not read yet. `json` says in JSON Schema what the keys alone do not.
  */
-export type Naming = { readonly name: string; readonly example: string; readonly later?: readonly string[] }
+export type Naming = {
+  readonly name: string
+  readonly example: string
+  readonly later?: readonly string[]
+  readonly json?: JsonSchema
+}
 
 /**
  * A group of keys, every one known. `build` makes the plan's value of what the keys hold; it is asked only when
@@ -26,13 +32,23 @@ export function mapping<S extends Shape, T>(
   const object = z.object(shape)
   const wanted = `the keys of ${naming.name}, such as ${naming.example}`
   const checkKeys = keyCheck(naming, shape)
-  return reader(wanted, (node, fail) => {
+  const read = (node: TreeNode, fail: Fail): T | undefined => {
     if (isLeaf(node) && node.reported) return undefined
     if (!isMapping(node)) return void fail(wrongKind(node, wanted))
     const sound = checkKeys(node, fail)
     const values = readWithin(object, node, fail)
     return sound && values ? build(values, placeOf(node), fail) : undefined
-  })
+  }
+  return reader(wanted, read, { ...keysInJson(shape), ...naming.json })
+}
+
+function keysInJson(shape: Shape): JsonSchema {
+  const properties = Object.fromEntries(Object.entries(shape).map(([key, type]) => [key, jsonSchemaOf(type)]))
+  return { type: 'object', properties, required: requiredKeys(shape), additionalProperties: false }
+}
+
+function requiredKeys(shape: Shape): readonly string[] {
+  return Object.keys(shape).filter(key => shape[key]!._zod.optin === undefined)
 }
 
 /**
@@ -41,7 +57,7 @@ export function mapping<S extends Shape, T>(
  */
 function keyCheck({ name, later = [] }: Naming, shape: Shape) {
   const known = Object.keys(shape)
-  const required = known.filter(key => shape[key]!._zod.optin === undefined)
+  const required = requiredKeys(shape)
   const allowed = known.join(', ')
   return (node: Mapping, fail: Fail): boolean => {
     const place = placeOf(node)

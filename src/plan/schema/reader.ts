@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Finding } from '../../finding/finding.ts'
 import type { TreeNode } from '../yaml/tree.ts'
+import type { JsonSchema } from './json-schema.ts'
 
 /** A zod type that makes a value of the plan from a node of the tree. */
 export type Reader<T> = z.ZodType<T, unknown>
@@ -9,11 +10,15 @@ export type Reader<T> = z.ZodType<T, unknown>
 export type Fail = (finding: Finding) => void
 
 /**
- * A reader from a function, which returns `undefined` where it fails. `wanted` says in words what belongs there.
+ * A reader from a function, which returns `undefined` where it fails. `wanted` says in words what belongs there, `json` in JSON Schema.
  * Faults ride through zod on its issues, so that they come out together however deep they were found; an issue
  * without one means that the fault is reported elsewhere.
  */
-export function reader<T>(wanted: string, read: (node: TreeNode, fail: Fail) => T | undefined): Reader<T> {
+export function reader<T>(
+  wanted: string,
+  read: (node: TreeNode, fail: Fail) => T | undefined,
+  json: JsonSchema,
+): Reader<T> {
   return z
     .custom<TreeNode | undefined>(() => true)
     .transform((node, context) => {
@@ -23,7 +28,7 @@ export function reader<T>(wanted: string, read: (node: TreeNode, fail: Fail) => 
       if (value === undefined && context.issues.length === 0) fail()
       return value ?? z.NEVER
     })
-    .describe(wanted)
+    .meta({ description: wanted, json })
 }
 
 /** Reads a node inside another reader, and hands its faults on. */

@@ -43,6 +43,13 @@ export function placeWithin({ raw, source }: Leaf, from: number, to: number): So
   return { file: source.file, from: source.from + start, to: source.from + end }
 }
 
+/** A piece of a leaf's `text` as a leaf of its own. */
+export function pieceOf(leaf: Leaf, from: number, to: number): Leaf {
+  const source = placeWithin(leaf, from, to)
+  const raw = leaf.raw.slice(source.from - leaf.source.from, source.to - leaf.source.from)
+  return { ...leaf, text: leaf.text.slice(from, to), source, raw }
+}
+
 /** The entries have no prototype, so that no key of the maker's can mean anything but itself. */
 export function makeMapping(entries: Iterable<readonly [string, TreeNode]>, place: MappingPlace): Mapping {
   const mapping: Record<string, TreeNode> = Object.create(null)
