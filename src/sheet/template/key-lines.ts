@@ -37,7 +37,7 @@ export function keyLines(
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(served, drawn),
     legend(drawn),
-    'The middle of the thin line is the edge. Bore first, while the piece is a rectangle; then saw outside the line and sand to it.',
+    howToCut(served),
   ]
   return [
     ...key.map(
@@ -80,6 +80,14 @@ function noRoom(served: Served, { shown, unlettered, grain, referenceEnd }: OnPa
     ...(shown.referenceEnd ? [] : [`The reference end is at the ${referenceEnd}.`]),
     ...(shown.grain ? [] : [`The grain runs ${grain === 'along' ? 'from end to end' : 'up and down'}.`]),
   ]
+}
+
+function howToCut({ pieces }: Served): string {
+  const bored = pieces[0].solid.features.some(({ shape }) => shape.kind === 'bore')
+  const saw = bored
+    ? 'Bore first, while the piece is a rectangle; then saw outside the line and sand to it.'
+    : 'Saw outside the line and sand to it.'
+  return `The middle of the thin line is the edge. ${saw}`
 }
 
 function legend({ shown }: OnPart): string {
