@@ -64,16 +64,18 @@ function lineWith(a: Point, b: Point, s: Segment): Point[] {
   return [foot - half, foot + half].map(t => ({ x: a.x + (t * dx) / size, y: a.y + (t * dy) / size }))
 }
 
-function circles(a: Segment, b: Segment): Point[] {
-  if (a.kind === 'line' || b.kind === 'line') return []
+function circles(first: Segment, second: Segment): Point[] {
+  if (first.kind === 'line' || second.kind === 'line') return []
+  // counted from the smaller circle: beside the square of a very large radius the rest would be rounded away
+  const [a, b] = first.radius <= second.radius ? [first, second] : [second, first]
   const dx = b.centre.x - a.centre.x
   const dy = b.centre.y - a.centre.y
   const apart = Math.hypot(dx, dy)
   if (apart < coincident) return []
   if (a.radius + b.radius - apart < coincident || apart - Math.abs(a.radius - b.radius) < coincident)
     return []
-  const along = (apart * apart + a.radius * a.radius - b.radius * b.radius) / (2 * apart)
-  const half = Math.sqrt(Math.max(0, a.radius * a.radius - along * along))
+  const along = (a.radius * a.radius + (apart - b.radius) * (apart + b.radius)) / (2 * apart)
+  const half = Math.sqrt(Math.max(0, (a.radius - along) * (a.radius + along)))
   const fx = a.centre.x + (along * dx) / apart
   const fy = a.centre.y + (along * dy) / apart
   return [1, -1].map(s => ({ x: fx - (s * half * dy) / apart, y: fy + (s * half * dx) / apart }))
