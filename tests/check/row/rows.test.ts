@@ -39,7 +39,11 @@ test.each<[cut: string, by: number, count: number, of: number, beyond: string, w
     'grid',
   ],
   [
-    'hole-circle: bolts, at: { left: 50, bottom: 20 }, circle: 38, count: 4, diameter: 4', 1, 2, 4, 'top',
+    'hole-circle: bolts, at: { left: 50, bottom: 20 }, circle: 38, count: 4, diameter: 4',
+    1,
+    2,
+    4,
+    'top',
     'hole circle',
   ],
 ])('{ %s } runs %d mm off the part', (cut, by, count, of, beyond, what) => {
