@@ -4,10 +4,17 @@ import { mm, placeOfFeature, placeOfPart } from '../place.ts'
 import type { Subject } from '../subject/subject.ts'
 
 /** A fault of an outline, with the part or the cut-out that has it. */
-type Found = { readonly fault: OutlineFault; readonly place: Place; readonly what: 'part' | 'cut-out' }
+export type OutlineFound = {
+  readonly fault: OutlineFault
+  readonly place: Place
+  readonly what: 'part' | 'cut-out'
+}
 
 /** The faults of one kind of all outlines that are drawn. */
-export function outlineFaults({ model, parts }: Subject, kind: OutlineFault['kind']): readonly Found[] {
+export function outlineFaults(
+  { model, parts }: Subject,
+  kind: OutlineFault['kind'],
+): readonly OutlineFound[] {
   const ofParts = model.undrawn.flatMap(part =>
     part.outlineFaults.map(fault => ({ fault, place: placeOfPart(part), what: 'part' as const })),
   )
@@ -25,7 +32,7 @@ export function outlineFaults({ model, parts }: Subject, kind: OutlineFault['kin
 }
 
 /** What is said of two edges that meet where they should not. */
-export function meeting({ fault: { edges, at }, place, what }: Found) {
+export function meeting({ fault: { edges, at }, place, what }: OutlineFound) {
   return {
     severity: 'error' as const,
     places: [place],
