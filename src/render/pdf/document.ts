@@ -17,19 +17,30 @@ export type EmbeddedFont = {
   ref(): Reference
 }
 
+/** An entry of the list of contents, or the whole list. A new entry leads to the document's last page. */
+export type OutlineItem = {
+  addItem(title: string, options: { readonly fit: boolean; readonly expanded: boolean }): OutlineItem
+}
+
 /**
  * As much of a pdfkit document as we use. Names with an underline are not part of its public face: the version
  * is pinned, and tests read the finished bytes.
  */
 export type PdfDocument = {
-  readonly page: { readonly height: number; readonly fonts: Record<string, Reference> }
+  readonly page: {
+    readonly height: number
+    readonly fonts: Record<string, Reference>
+    readonly dictionary: Reference
+    readonly resources: Reference
+  }
+  readonly outline: OutlineItem
   info: { CreationDate?: Date } & Readonly<Record<string, string | Date>>
   _addInfo(): void
   readonly _root: Reference
   readonly _font: EmbeddedFont
   addPage(options: { size: readonly [number, number]; margin: number }): void
   addContent(operators: string): void
-  ref(data?: Record<string, unknown>): Reference
+  ref(data?: Record<string, unknown> | readonly unknown[]): Reference
   font(bytes: Uint8Array): void
   end(): void
   on(event: 'data', listener: (chunk: Uint8Array) => void): void
@@ -49,6 +60,7 @@ export async function openDocument(packet: Packet, producer: string): Promise<Pd
     pdfVersion: '1.7',
     lang: legible(packet.language),
     displayTitle: true,
+    tagged: true,
     info: {
       Title: legible(packet.title),
       Producer: legible(producer),
@@ -59,8 +71,11 @@ export async function openDocument(packet: Packet, producer: string): Promise<Pd
   const document = new PDFDocument(options as object) as unknown as PdfDocument
   if (packet.date === undefined) delete document.info.CreationDate
   const preferences = document._root.data.ViewerPreferences as Reference
-  // asks the print dialogue to leave the size alone
+  // what the print dialogue is asked to begin with: the size left alone, the tray with the page's own paper, and
+  // nothing on the back of what is cut up
   preferences.data.PrintScaling = 'None'
+  preferences.data.PickTrayByPDFSize = true
+  preferences.data.Duplex = 'Simplex'
   escapeMetadata(document)
   return document
 }
