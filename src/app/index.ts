@@ -9,7 +9,7 @@
 export type { Finding, Place, Severity } from '../finding/finding.ts'
 export { type JsonReport, jsonReport, jsonText } from '../finding/report/json.ts'
 export { type TerminalOptions, terminalReport } from '../finding/report/terminal.ts'
-export { maxBytes as maxPlanBytes } from '../plan/limits.ts'
+export { maxBytes as maxPlanBytes } from '../yaml/limits.ts'
 export type { Found } from './found.ts'
 export type { Choices, FontBytes, NamedBytes, PlanText, Surroundings } from './inputs.ts'
 export { type PrintedPdf, printPdf } from './print-pdf.ts'

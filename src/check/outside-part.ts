@@ -2,7 +2,7 @@ import type { FindingOf } from '../finding/finding.ts'
 import { discProtrusion, type Protrusion, protrusion } from '../geometry/measure/protrusion.ts'
 import { rectangle } from '../geometry/shape/rectangle.ts'
 import { isPlaced, type Placed } from '../model/feature.ts'
-import type { Part } from '../model/part.ts'
+import { faceOf, type Part } from '../model/part.ts'
 import type { Rule } from './rule.ts'
 
 /** A hole, slot or notch that sticks out of the part: by how much, and past which edge. */
@@ -24,14 +24,15 @@ export const outsidePart: Rule<'outside-part'> = model =>
     }),
   )
 
-const kinds = { bore: 'hole', pocket: 'slot', 'edge-cut': 'notch' } as const
+const kinds = { bore: 'hole', pocket: 'slot', 'cut-out': 'cut-out', 'edge-cut': 'notch' } as const
 
 function sticksOut(part: Part, { face, shape }: Placed): Protrusion | undefined {
-  const wood = part.drawn.faces[face].region
+  const wood = faceOf(part.drawn, face).region
   switch (shape.kind) {
     case 'bore':
       return discProtrusion(shape.centre, shape.diameter.mm / 2, wood)
     case 'pocket':
+    case 'cut-out':
       return protrusion(shape.region, wood)
     case 'edge-cut':
       // a notch may take a rounded corner with it, so it is held against the plain rectangle

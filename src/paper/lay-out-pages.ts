@@ -87,6 +87,8 @@ function sizeOf({ left, bottom, right, top }: Bounds): { width: number; height: 
 }
 
 function* makePages(chosen: readonly Chosen[], units: Unit, fonts: Fonts): Generator<Page> {
+  const frames = new Set(chosen.map(({ frame }) => frame))
+  const furnish = new Map([...frames].map(frame => [frame, furniture(frame, units, fonts)]))
   for (const [i, { drawing, frame }] of chosen.entries()) {
     yield {
       paper: frame.paper,
@@ -98,11 +100,7 @@ function* makePages(chosen: readonly Chosen[], units: Unit, fonts: Fonts): Gener
           matrix: shift(frame.body.left - drawing.bounds.left, frame.body.top - drawing.bounds.top),
         },
       ],
-      furniture: furniture(
-        frame,
-        { caption: drawing.caption, number: i + 1, count: chosen.length, units },
-        fonts,
-      ),
+      furniture: furnish.get(frame)!({ caption: drawing.caption, number: i + 1, count: chosen.length }),
       correction: identity,
     }
   }

@@ -21,7 +21,7 @@ function lap(stage: string): void {
 }
 
 const text = readFileSync(file)
-const fontBytes = await readFonts()
+const fontBytes = readFonts()
 lap('read the files')
 const { plan } = readPlan(text, file)
 lap('read the plan')

@@ -49,10 +49,7 @@ function nearestOnLine({ from, to }: Line, p: Point): Nearest {
   const square = dx * dx + dy * dy
   const at = ((p.x - from.x) * dx + (p.y - from.y) * dy) / square
   // a line as short as a coincidence has no direction to speak of
-  if (!(at > 0 && at < 1 && square > coincident * coincident)) {
-    const end = at >= 1 ? to : from
-    return { point: end, distance: distance(end, p) }
-  }
+  if (!(at > 0 && at < 1 && square > coincident * coincident)) return nearerEnd(from, to, p)
   const foot = { x: from.x + dx * at, y: from.y + dy * at }
   // straight from the cross product: the foot carries a rounding of its own
   return { point: foot, distance: Math.abs((p.x - from.x) * dy - (p.y - from.y) * dx) / Math.sqrt(square) }
@@ -69,7 +66,11 @@ function nearestOnArc(a: Arc, p: Point): Nearest {
     }
     return { point, distance: Math.abs(out - a.radius) }
   }
-  const toFrom = distance(a.from, p)
-  const toTo = distance(a.to, p)
-  return toTo < toFrom ? { point: a.to, distance: toTo } : { point: a.from, distance: toFrom }
+  return nearerEnd(a.from, a.to, p)
+}
+
+function nearerEnd(from: Point, to: Point, p: Point): Nearest {
+  const toFrom = distance(from, p)
+  const toTo = distance(to, p)
+  return toTo < toFrom ? { point: to, distance: toTo } : { point: from, distance: toFrom }
 }

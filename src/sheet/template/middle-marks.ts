@@ -12,13 +12,36 @@ import { grainArrow, grainArrowBreadth } from './grain-arrow.ts'
 /** From one place that is tried to the next. */
 const step = 2
 
+/** Where something about the middle of a part may stand: an area, and places in it, the best first. */
+export type Middles = { readonly area: Bounds; readonly places: Iterable<Point> }
+
+/**
+ * The places on the wood, the nearest to the middle of the part first. The first ones usually do, and to find out what
+ * is wood takes long: each is asked about only when it is wanted, and once.
+ */
+export function middlesOnWood(area: Bounds, onWood: OnWood): Middles {
+  const middle = { x: (area.left + area.right) / 2, y: (area.bottom + area.top) / 2 }
+  const spread = spreadFrom(middle, area, step).values()
+  const known: Point[] = []
+  function* places(): Generator<Point> {
+    for (let i = 0; ; i++) {
+      while (known.length <= i) {
+        const { value, done } = spread.next()
+        if (done) return
+        if (onWood(value)) known.push(value)
+      }
+      yield known[i]!
+    }
+  }
+  return { area, places: { [Symbol.iterator]: places } }
+}
+
 /** The name of the piece, as large as there is room for, along the part or else across it. */
-export function putName(board: Board, area: Bounds, name: string, fonts: Fonts, onWood: OnWood): boolean {
-  const middles = spreadFrom(middleOf(area), area, step).filter(onWood)
+export function putName(board: Board, middles: Middles, name: string, fonts: Fonts): boolean {
   return [lettering.large, lettering.medium, lettering.small].some(height =>
     [false, true].some(upward => {
       const { extent, markAt } = label(fonts, [name], height, 'piece', { weight: 'bold', upward })
-      return putFreely(board, middles, extent, area, at => [markAt(at)])
+      return putFreely(board, middles, extent, at => [markAt(at)])
     }),
   )
 }
@@ -26,22 +49,20 @@ export function putName(board: Board, area: Bounds, name: string, fonts: Fonts, 
 /** The arrow along the grain with its word, as long as there is room for. */
 export function putGrain(
   board: Board,
-  area: Bounds,
+  middles: Middles,
   direction: 'along' | 'across',
   fonts: Fonts,
-  onWood: OnWood,
 ): boolean {
   const upward = direction === 'across'
   const word = label(fonts, ['grain'], lettering.medium, 'grain', { upward })
   const wordLength = upward ? word.extent.height : word.extent.width
   const breadth = Math.max(upward ? word.extent.width : word.extent.height, grainArrowBreadth)
-  const middles = spreadFrom(middleOf(area), area, step).filter(onWood)
   return [40, 28, 18, 12].some(length => {
     const total = length + 2 + wordLength
     const extent = upward ? { width: breadth, height: total } : { width: total, height: breadth }
     const along = (at: Point, by: number): Point =>
       upward ? { x: at.x, y: at.y + by } : { x: at.x + by, y: at.y }
-    return putFreely(board, middles, extent, area, at => [
+    return putFreely(board, middles, extent, at => [
       ...grainArrow(along(at, (total - length) / 2), length, direction),
       word.markAt(along(at, (wordLength - total) / 2)),
     ])
@@ -51,18 +72,13 @@ export function putGrain(
 /** With plenty of white around it where there is room, so that it is not read together with what stands beside it. */
 function putFreely(
   board: Board,
-  middles: readonly Point[],
+  { area, places }: Middles,
   { width, height }: Extent,
-  area: Bounds,
   marksAt: (middle: Point) => readonly Mark[],
 ): boolean {
   return [2.5, 0].some(
     white =>
-      board.place(middles, { width: width + 2 * white, height: height + 2 * white }, area, marksAt) !==
+      board.place(places, { width: width + 2 * white, height: height + 2 * white }, area, marksAt) !==
       undefined,
   )
-}
-
-function middleOf(area: Bounds): Point {
-  return { x: (area.left + area.right) / 2, y: (area.bottom + area.top) / 2 }
 }

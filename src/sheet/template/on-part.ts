@@ -12,7 +12,7 @@ import type { SheetContext } from '../sheet.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
 import { putLetters } from './letter-marks.ts'
-import { putGrain, putName } from './middle-marks.ts'
+import { middlesOnWood, putGrain, putName } from './middle-marks.ts'
 import { pieceName, type Served } from './pieces-served.ts'
 import { roughCutMarks } from './rough-cut.ts'
 import { wasteMarks } from './waste-marks.ts'
@@ -56,11 +56,12 @@ export function onPart(
   const onWood: OnWood = p => outline.some(region => pointInRegion(region, p) === 'inside')
   const grain = area.top - area.bottom > area.right - area.left ? 'across' : 'along'
   const end = hand === 'mirrored' ? placeOfMirrored(part.referenceEnd) : part.referenceEnd
+  const middles = middlesOnWood(area, onWood)
   const put = {
     faceEdge: putFaceMarks(board, area, part.faceEdge, onWood),
     referenceEnd: putDatum(board, area, end === 'right' ? 1 : -1, onWood),
-    name: putName(board, area, pieceName(served), fonts, onWood),
-    grain: putGrain(board, area, grain, fonts, onWood),
+    name: putName(board, middles, pieceName(served), fonts),
+    grain: putGrain(board, middles, grain, fonts),
   }
   const waste = wasteMarks(seen, solid.outline, board.taken)
   return {

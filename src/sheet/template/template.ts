@@ -1,6 +1,7 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import { joinBounds } from '../../geometry/measure/bounds.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
@@ -39,8 +40,9 @@ function templateSheet(served: Served, context: SheetContext): Sheet {
   }
   const arranged = (at: { x: number; y: number }, width: number): Drawing => {
     const table = keyTable(lines, at, width, context.fonts).marks
-    const all: readonly Mark[] = [...drawn.marks, ...table]
-    return { id, caption, marks: all, bounds: boundsOfMarks(context.fonts, all), keepWhole: [rectangle(box)] }
+    const marks: readonly Mark[] = [...drawn.marks, ...table]
+    const bounds = joinBounds(box, boundsOfMarks(context.fonts, table))
+    return { id, caption, marks, bounds, keepWhole: [rectangle(box)] }
   }
   const below = (width: number): Drawing =>
     arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
