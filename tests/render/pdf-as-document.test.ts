@@ -40,8 +40,8 @@ function page(number: number, drawings: readonly Drawing[], more: Partial<Page> 
 
 const keyed = [
   ...bracket().marks,
-  text(['A'], point(0, -8), 3.5),
   text(['bore ⌀ ', { whole: '2', over: '1', under: '2' }], point(6, -8), 2.5),
+  text(['A'], point(0, -8), 3.5),
   text(['B'], point(0, -14), 3.5),
 ]
 

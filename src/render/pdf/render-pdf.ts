@@ -1,7 +1,7 @@
 import type { Packet } from '../../drawing/page.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { bookmarks } from './bookmarks.ts'
-import { finish, openDocument } from './document.ts'
+import { openDocument } from './document.ts'
 import { layers } from './layers.ts'
 import { lettering } from './lettering.ts'
 import { pageContent, pointsPerMm } from './page-content.ts'
@@ -22,7 +22,7 @@ export const longestPdfSide = 5080
  *   is not finite
  */
 export async function renderPdf(packet: Packet, fonts: Fonts, version: string): Promise<Uint8Array> {
-  const document = await openDocument(packet, `Paperjig ${version}`)
+  const { document, written } = await openDocument(packet, `Paperjig ${version}`)
   const writers = { lettering: lettering(document, fonts), layers: layers(document) }
   const [contents, labels, structure] = [bookmarks(document), pageLabels(document), tags(document)]
   for (const page of packet.pages) {
@@ -38,7 +38,8 @@ export async function renderPdf(packet: Packet, fonts: Fonts, version: string): 
     section.finish()
   }
   for (const part of [writers.lettering, writers.layers, labels, structure]) part.finish()
-  return finish(document)
+  document.end()
+  return written.bytes()
 }
 
 /** Six places are what the library writes; the page's own matrix must start from the same number. */

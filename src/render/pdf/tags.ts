@@ -65,6 +65,9 @@ export function tags(document: PdfDocument): Tags {
           section.data.K = drawings.flatMap(finishDrawing => finishDrawing())
           section.end()
           ownersArray.end()
+          // both are in the file; the next pages need the room
+          delete section.data.K
+          owners.length = 0
         },
       }
     },
