@@ -8,10 +8,8 @@
  * arcs again.
  */
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { cpus } from 'node:os'
 import Flatten from '@flatten-js/core'
-import { chordPoints } from '../src/geometry/approximate/chords.ts'
 import { union } from '../src/geometry/boolean/boolean.ts'
 import type { Contour, Region } from '../src/geometry/shape/contour.ts'
 import { shift } from '../src/geometry/shape/matrix.ts'
@@ -24,7 +22,6 @@ import { randomFrom } from '../tests/geometry/boolean/random-cases.ts'
 
 const quick = process.argv.includes('--quick')
 const clipper = await loadClipper()
-const require = createRequire(import.meta.url)
 const version = (name: string) =>
   JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8')).version
 
@@ -37,7 +34,7 @@ const shapes: Record<string, (size: number) => Region> = {
 }
 const sizes = quick ? [100, 1000] : [100, 1000, 10_000, 100_000]
 
-/** The median time of a few runs after some to warm up; `undefined` where one run takes longer than a minute. */
+/** The median time of warm runs; of a single one where that takes longer than ten seconds. */
 function time(run: () => unknown): number {
   const started = performance.now()
   run()
@@ -123,5 +120,3 @@ function flat(contour: Contour) {
     return new Flatten.Arc(centre, s.radius, start, start + sweep(s), s.turn === 1)
   })
 }
-void require
-void chordPoints

@@ -1,5 +1,6 @@
 import type { Drawing } from '../drawing/drawing.ts'
 import type { Page, Paper } from '../drawing/page.ts'
+import type { Bounds } from '../geometry/shape/contour.ts'
 import { identity, shift } from '../geometry/shape/matrix.ts'
 import type { Unit } from '../length/unit.ts'
 import { coincident } from '../number/tolerance.ts'
@@ -61,24 +62,28 @@ function firstFit(sheet: Arrangements, frames: readonly Frame[]): Chosen | undef
   return undefined
 }
 
-function fits({ bounds }: Drawing, { body }: Frame): boolean {
-  return (
-    bounds.right - bounds.left <= body.right - body.left + coincident &&
-    bounds.top - bounds.bottom <= body.top - body.bottom + coincident
-  )
+function fits(drawing: Drawing, frame: Frame): boolean {
+  const wanted = sizeOf(drawing.bounds)
+  const available = sizeOf(frame.body)
+  return wanted.width <= available.width + coincident && wanted.height <= available.height + coincident
 }
 
+/** The arrangement that comes nearest to fitting, and the page, upright or lying, on which it does. */
 function misfit({ id, drawings }: Arrangements, frames: readonly Frame[]): Misfit {
-  const sizes = drawings.map(({ bounds }) => ({
-    width: bounds.right - bounds.left,
-    height: bounds.top - bounds.bottom,
-  }))
-  const wanted = sizes.reduce((a, b) => (b.width * b.height < a.width * a.height ? b : a), sizes[0]!)
-  const best = frames.find(
-    ({ body }) => wanted.width > wanted.height === body.right - body.left > body.top - body.bottom,
+  const tried = frames.flatMap(frame =>
+    drawings.map(drawing => {
+      const wanted = sizeOf(drawing.bounds)
+      const available = sizeOf(frame.body)
+      const over = (side: 'width' | 'height'): number => Math.max(0, wanted[side] - available[side])
+      return { wanted, available, over: over('width') + over('height') }
+    }),
   )
-  const { body } = best ?? frames[0]!
-  return { id, wanted, available: { width: body.right - body.left, height: body.top - body.bottom } }
+  const { wanted, available } = tried.reduce((best, next) => (next.over < best.over ? next : best))
+  return { id, wanted, available }
+}
+
+function sizeOf({ left, bottom, right, top }: Bounds): { width: number; height: number } {
+  return { width: right - left, height: top - bottom }
 }
 
 function* makePages(chosen: readonly Chosen[], units: Unit, fonts: Fonts): Generator<Page> {

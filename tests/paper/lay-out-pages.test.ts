@@ -67,7 +67,7 @@ test('the first arrangement that fits is taken, upright before lying', () => {
   expect(lay(arrangements).pages[0]!.placed[0]!.drawing.id).toBe('high')
 })
 
-test('of a sheet that fits in no arrangement the smallest one is named', () => {
+test('of a sheet that fits in no arrangement the one that comes nearest is named', () => {
   const { misfits } = lay([drawing('plank', 300, 300), drawing('plank', 400, 40)])
   expect(misfits[0]!.wanted).toEqual({ width: 400, height: 40 })
 })

@@ -17,7 +17,8 @@ export type Sentences<R extends RuleId> = {
   readonly [K in R]: (finding: FindingOf<K>, wording: Wording) => string
 }
 
-export function wordingIn(style: LengthStyle): Wording {
+export function wordingIn(plan: LengthStyle): Wording {
+  const style = plan.unit === 'mm' ? { ...plan, precision: Math.min(plan.precision, sentenceStep) } : plan
   return {
     show: ({ value, unit }) => {
       if (unit === 'mm') return bothUnitsText(value, style)
@@ -27,6 +28,12 @@ export function wordingIn(style: LengthStyle): Wording {
     amount: quantity => (quantity ? grouped(quantity.value) : 'too many'),
   }
 }
+
+/**
+ * What is measured is said to a hundredth of a millimetre, though the plan's own sizes are shown more coarsely: else
+ * every sentence would need the rounded length and the true one.
+ */
+const sentenceStep = 0.01
 
 /** `1,048,576` whatever the machine's language. */
 function grouped(value: number): string {

@@ -1,8 +1,8 @@
-import { signedArea } from '../measure/area.ts'
 import type { Region } from '../shape/contour.ts'
 import type { Outcome } from '../shape/outcome.ts'
 import { openContour, overlay } from './overlay.ts'
 import { addContour, createPack } from './pack.ts'
+import { runsLeft } from './runs-left.ts'
 
 /** Everything that lies in a region of either list, or of several. */
 export function union(first: readonly Region[], second: readonly Region[] = []): Outcome<readonly Region[]> {
@@ -49,7 +49,7 @@ function combine(
         const contour = contours[k]!
         // roles are owned: an outer contour fills and a hole empties, whichever way they run
         const fills = k === 0 ? 1 : -1
-        const at = addContour(pack, contour, operand, signedArea(contour) >= 0 ? fills : -fills)
+        const at = addContour(pack, contour, operand, runsLeft(contour) ? fills : -fills)
         if (at !== -1) return openContour(operation, k, at, { first, second })
       }
     }

@@ -1,3 +1,4 @@
+import { int32Arrays } from './arrays.ts'
 import { bulge } from './edge-turn.ts'
 import type { Pack } from './pack.ts'
 import { createSpokeSorter } from './sort-spokes.ts'
@@ -20,9 +21,7 @@ export type Graph = {
 /** Merges coinciding edges, sorts the others round every vertex (two need no sorting) and links them. */
 export function buildGraph(pack: Pack, edges: Edges, snap: number): Graph {
   const m = edges.count
-  const first = new Int32Array(m)
-  const second = new Int32Array(m)
-  const standsFor = new Int32Array(m)
+  const [first, second, standsFor, next] = int32Arrays(m, m, m, 2 * m)
   for (let e = 0; e < m; e++) {
     const s = edges.segment[e]!
     first[e] = pack.first[s]!
@@ -33,7 +32,7 @@ export function buildGraph(pack: Pack, edges: Edges, snap: number): Graph {
   if (mergeEdges(pack, edges, spokes, first, second, standsFor, snap))
     spokes = gatherSpokes(pack, edges, standsFor)
 
-  const next = new Int32Array(2 * m).fill(-1)
+  next.fill(-1)
   const { start, spoke } = spokes
   const sortSpokes = createSpokeSorter(pack, edges, spoke, snap)
   for (let v = 0; v < pack.vertexCount; v++) {
@@ -52,17 +51,14 @@ type Spokes = { readonly start: Int32Array; readonly spoke: Int32Array }
 
 function gatherSpokes(pack: Pack, edges: Edges, standsFor: Int32Array): Spokes {
   const n = pack.vertexCount
-  const start = new Int32Array(n + 1)
-  let live = 0
+  const [start, fill, spoke] = int32Arrays(n + 1, n, 2 * edges.count)
   for (let e = 0; e < edges.count; e++) {
     if (standsFor[e] !== e) continue
     start[edges.from[e]! + 1]!++
     start[edges.to[e]! + 1]!++
-    live++
   }
   for (let v = 0; v < n; v++) start[v + 1]! += start[v]!
-  const fill = start.slice(0, n)
-  const spoke = new Int32Array(2 * live)
+  fill.set(start.subarray(0, n))
   for (let e = 0; e < edges.count; e++) {
     if (standsFor[e] !== e) continue
     spoke[fill[edges.from[e]!]!++] = 2 * e

@@ -5,10 +5,10 @@ import type { Pack } from './pack.ts'
 import type { Edges } from './split.ts'
 
 /**
- * Edges met by a level line, from left to right; `up` 1 where the edge rises there, `steep` the sine of the
+ * Where a level line meets an edge; `up` 1 where the edge rises there, 0 where it falls, `steep` the sine of the
  * angle between the two.
  */
-export type Hits = { count: number; x: Float64Array; steep: Float64Array; edge: Int32Array; up: Uint8Array }
+export type Hit = { readonly x: number; readonly steep: number; readonly edge: number; readonly up: 0 | 1 }
 
 /**
  * Edges nearer than this where a level line meets them may come in either order: each was snapped by up to
@@ -17,63 +17,59 @@ export type Hits = { count: number; x: Float64Array; steep: Float64Array; edge: 
 export const doubt = 4 * coincident
 
 /** How far hit k is from the hit before it, across the flatter of the two edges. */
-export function clearance(hits: Hits, k: number): number {
-  return (hits.x[k]! - hits.x[k - 1]!) * Math.min(hits.steep[k]!, hits.steep[k - 1]!)
+export function clearance(hits: readonly Hit[], k: number): number {
+  const here = hits[k]!
+  const before = hits[k - 1]!
+  return (here.x - before.x) * Math.min(here.steep, before.steep)
 }
 
 /** Fractions of an edge's height at which its level line is tried until its hits are clearly apart. */
 const fractions = [0.5, 0.38, 0.63, 0.27, 0.74, 0.44, 0.57, 0.31, 0.69, 0.17, 0.83]
 
 /** The edges that the level line through an edge meets, from left to right. */
-export function castThrough(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, e: number): Hits {
+export function castThrough(
+  pack: Pack,
+  edges: Edges,
+  graph: Graph,
+  tree: BoxTree,
+  e: number,
+): readonly Hit[] {
   const [low, high] = heightOf(pack, edges, e)
-  let best: Hits | undefined
+  let best: readonly Hit[] = []
   let bestGap = -1
   for (const fraction of fractions) {
     const hits = levelHits(pack, edges, graph, tree, low + fraction * (high - low))
     let gap = Infinity
-    for (let k = 1; k < hits.count; k++) gap = Math.min(gap, clearance(hits, k))
+    for (let k = 1; k < hits.length; k++) gap = Math.min(gap, clearance(hits, k))
     if (gap > bestGap) {
       best = hits
       bestGap = gap
     }
     if (bestGap > doubt) break
   }
-  return best!
+  return best
 }
 
-function levelHits(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, level: number): Hits {
-  const found: { x: number; steep: number; edge: number; up: boolean }[] = []
+function levelHits(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, level: number): Hit[] {
+  const hits: Hit[] = []
+  // an edge stands for all that were merged into it, and is met once
   const seen = new Set<number>()
   visitLevel(tree, level, segment => {
     for (let k = edges.pieceStart[segment]!; k < edges.pieceStart[segment + 1]!; k++) {
       const edge = graph.standsFor[k]!
       if (edge === -1 || seen.has(edge)) continue
       seen.add(edge)
-      meetLevel(pack, edges, edge, level, (x, up, steep) => found.push({ x, steep, edge, up }))
+      meetLevel(pack, edges, edge, level, hits)
     }
   })
-  found.sort((p, q) => p.x - q.x || p.edge - q.edge)
-  return {
-    count: found.length,
-    x: Float64Array.from(found, h => h.x),
-    steep: Float64Array.from(found, h => h.steep),
-    edge: Int32Array.from(found, h => h.edge),
-    up: Uint8Array.from(found, h => (h.up ? 1 : 0)),
-  }
+  return hits.sort((p, q) => p.x - q.x || p.edge - q.edge)
 }
 
 /**
  * Where an edge meets a level line. An end on the line counts as above it, so a chain of edges is met the right
  * number of times even through its vertices.
  */
-function meetLevel(
-  pack: Pack,
-  edges: Edges,
-  e: number,
-  level: number,
-  hit: (x: number, up: boolean, steep: number) => void,
-): void {
+function meetLevel(pack: Pack, edges: Edges, e: number, level: number, hits: Hit[]): void {
   const s = edges.segment[e]!
   const { x, y } = pack
   const ax = x[edges.from[e]!]!
@@ -85,7 +81,7 @@ function meetLevel(
   if (edges.straight[e] === 1) {
     if (startsBelow === endsBelow) return
     const steep = Math.abs(by - ay) / Math.hypot(bx - ax, by - ay)
-    hit(ax + ((level - ay) / (by - ay)) * (bx - ax), startsBelow, steep)
+    hits.push({ x: ax + ((level - ay) / (by - ay)) * (bx - ax), steep, edge: e, up: startsBelow ? 1 : 0 })
     return
   }
   const r = pack.radius[s]!
@@ -98,8 +94,8 @@ function meetLevel(
   const aboveBottom = cy - r < level
   const half = Math.sqrt(Math.max(0, (r - (level - cy)) * (r + (level - cy))))
   // a counter-clockwise arc rises on the right half of its circle and falls on the left half
-  const right = (up: boolean) => hit(cx + half, up, half / r)
-  const left = (up: boolean) => hit(cx - half, up, half / r)
+  const right = (up: boolean) => hits.push({ x: cx + half, steep: half / r, edge: e, up: up ? 1 : 0 })
+  const left = (up: boolean) => hits.push({ x: cx - half, steep: half / r, edge: e, up: up ? 1 : 0 })
   if (startsBelow === endsBelow) {
     if (reachesTop && startsBelow && !aboveTop) {
       right(turn > 0)

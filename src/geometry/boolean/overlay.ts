@@ -72,9 +72,7 @@ function repack(old: Pack, edges: Edges, graph: Graph): Pack {
     x: old.x,
     y: old.y,
     points: old.points,
-    sourceSegment: old.sourceSegment,
-    sourceTag: old.sourceTag,
-    sourceContour: old.sourceContour,
+    sources: old.sources,
   }
   let contour = 0
   for (let s = 0; s < old.segmentCount; s++) {

@@ -2,6 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
 import type { Segment } from '../shape/segment.ts'
+import { float64Arrays, int32Arrays } from './arrays.ts'
 
 /**
  * Closed contours as plain numbers, ready to be overlaid. A segment runs from vertex `from` to vertex `to`; a
@@ -31,9 +32,8 @@ export type Pack = {
   /** Which of the segments that were put in this one is, or is a part of. */
   source: Int32Array
 
-  readonly sourceSegment: (Segment | undefined)[]
-  readonly sourceTag: (string | undefined)[]
-  readonly sourceContour: number[]
+  /** What was put in: segments of contours, or of drawn ones the tag. */
+  readonly sources: (Segment | string | undefined)[]
   /** The number of the first segment of every contour. */
   readonly contourStart: number[]
 
@@ -44,24 +44,26 @@ export type Pack = {
 }
 
 export function createPack(segments = 64): Pack {
+  const n = segments
+  // crossings become vertices too
+  const [x, y, centreX, centreY, radius] = float64Arrays(2 * n, 2 * n, n, n, n)
+  const [from, to, first, second, source] = int32Arrays(n, n, n, n, n)
   return {
     vertexCount: 0,
-    x: new Float64Array(segments),
-    y: new Float64Array(segments),
+    x,
+    y,
     points: [],
     segmentCount: 0,
-    from: new Int32Array(segments),
-    to: new Int32Array(segments),
-    centreX: new Float64Array(segments),
-    centreY: new Float64Array(segments),
-    radius: new Float64Array(segments),
-    turn: new Int8Array(segments),
-    first: new Int32Array(segments),
-    second: new Int32Array(segments),
-    source: new Int32Array(segments),
-    sourceSegment: [],
-    sourceTag: [],
-    sourceContour: [],
+    from,
+    to,
+    centreX,
+    centreY,
+    radius,
+    turn: new Int8Array(n),
+    first,
+    second,
+    source,
+    sources: [],
     contourStart: [],
     operand: 0,
     weight: 1,
@@ -147,8 +149,7 @@ export function moveTo(
 /** A straight segment from where the contour has got to. */
 export function lineTo(pack: Pack, x: number, y: number, tag?: string, point?: Point): void {
   const at = pack.vertexCount - 1
-  const source = addSource(pack, tag, undefined)
-  addSide(pack, at, addVertex(pack, x, y, point), 0, 0, 0, 0, source)
+  addSide(pack, at, addVertex(pack, x, y, point), 0, 0, 0, 0, addSource(pack, tag))
 }
 
 /** An arc from where the contour has got to, about a centre; `turn` 1 is counter-clockwise. Less than a full turn. */
@@ -164,7 +165,7 @@ export function arcTo(
 ): void {
   const at = pack.vertexCount - 1
   const radius = Math.hypot(pack.x[at]! - cx, pack.y[at]! - cy)
-  addArc(pack, x, y, point, cx, cy, radius, turn, addSource(pack, tag, undefined))
+  addArc(pack, x, y, point, cx, cy, radius, turn, addSource(pack, tag))
 }
 
 /** Ends a contour: its last point becomes its first where the two are one, else a straight segment closes it. */
@@ -174,14 +175,15 @@ export function closePath(pack: Pack): void {
   if (last === start) return
   const gap = Math.hypot(pack.x[last]! - pack.x[start]!, pack.y[last]! - pack.y[start]!)
   if (gap <= coincident) pack.to[pack.segmentCount - 1] = start
-  else addSide(pack, last, start, 0, 0, 0, 0, addSource(pack, undefined, undefined))
+  else addSide(pack, last, start, 0, 0, 0, 0, addSource(pack, undefined))
 }
 
 /**
  * Adds a closed contour as it runs. A contour whose neighbours do not share their points is closed by the
  * caller first (`mend`): a gap below `coincident` is taken as shared, a larger one is a fault.
  *
- * @returns the number of the segment whose end lies away from the start of the next, or −1
+ * @returns the number of the segment that ends away from the start of the next, or that has a number that is
+ *   none; −1 when all is well
  */
 export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight: number): number {
   const { segments } = contour
@@ -189,15 +191,12 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
   if (count === 0) return -1
   const start = segments[0]!.from
   moveTo(pack, start.x, start.y, start, operand, weight)
-  const contourNumber = pack.contourStart.length
   for (let i = 0; i < count; i++) {
     const s = segments[i]!
     const next = segments[i + 1 === count ? 0 : i + 1]!.from
     if (s.to !== next && !(Math.hypot(s.to.x - next.x, s.to.y - next.y) <= coincident)) return i
-    const source = pack.sourceContour.length
-    pack.sourceContour.push(contourNumber)
-    pack.sourceSegment[source] = s
-    pack.sourceTag[source] = s.tag
+    if (!Number.isFinite(next.x + next.y)) return i
+    const source = addSource(pack, s)
     const last = i + 1 === count
     if (s.kind === 'line') {
       const at = pack.vertexCount - 1
@@ -205,6 +204,7 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
       addSide(pack, at, to, 0, 0, 0, 0, source)
     } else {
       const { x, y } = s.centre
+      if (!(Number.isFinite(x + y) && s.radius > 0 && s.radius < Infinity)) return i
       addArc(pack, next.x, next.y, last ? undefined : next, x, y, s.radius, s.turn, source, last)
     }
   }
@@ -216,12 +216,8 @@ export function isFlat(chordSquared: number, radius: number): boolean {
   return chordSquared <= 8 * radius * coincident
 }
 
-function addSource(pack: Pack, tag: string | undefined, segment: Segment | undefined): number {
-  const source = pack.sourceContour.length
-  pack.sourceContour.push(pack.contourStart.length)
-  pack.sourceTag[source] = tag
-  pack.sourceSegment[source] = segment
-  return source
+function addSource(pack: Pack, source: Segment | string | undefined): number {
+  return pack.sources.push(source) - 1
 }
 
 function addSide(

@@ -1,4 +1,4 @@
-import { clearance, doubt, type Hits } from './level-line.ts'
+import { clearance, doubt, type Hit } from './level-line.ts'
 
 /**
  * The rings of an arrangement: which ring a half-edge is in, which connected part a ring belongs to, and its
@@ -14,15 +14,16 @@ export type Rings = {
 
 type Links = [number, number][]
 
-const westOf = (hits: Hits, { ring }: Rings, k: number) => ring[2 * hits.edge[k]! + (1 - hits.up[k]!)]!
-const eastOf = (hits: Hits, { ring }: Rings, k: number) => ring[2 * hits.edge[k]! + hits.up[k]!]!
-const partOf = (hits: Hits, { ring, part }: Rings, k: number) => part[ring[2 * hits.edge[k]!]!]!
+const westOf = (hits: readonly Hit[], { ring }: Rings, k: number) =>
+  ring[2 * hits[k]!.edge + (1 - hits[k]!.up)]!
+const eastOf = (hits: readonly Hit[], { ring }: Rings, k: number) => ring[2 * hits[k]!.edge + hits[k]!.up]!
+const partOf = (hits: readonly Hit[], { ring, part }: Rings, k: number) => part[ring[2 * hits[k]!.edge]!]!
 
 /** Whether between any two hits of one part whose order is beyond doubt there is one pair of winding numbers. */
-export function agrees(hits: Hits, rings: Rings): boolean {
+export function agrees(hits: readonly Hit[], rings: Rings): boolean {
   const { part, first, second } = rings
-  const clear = (k: number) => k < 1 || k >= hits.count || clearance(hits, k) > doubt
-  for (let k = 1; k < hits.count; k++) {
+  const clear = (k: number) => k < 1 || k >= hits.length || clearance(hits, k) > doubt
+  for (let k = 1; k < hits.length; k++) {
     if (!clear(k - 1) || !clear(k) || !clear(k + 1)) continue
     const to = westOf(hits, rings, k)
     const from = eastOf(hits, rings, k - 1)
@@ -36,8 +37,8 @@ export function agrees(hits: Hits, rings: Rings): boolean {
  *
  * @returns whether the part was hit at all
  */
-export function linkNearest(hits: Hits, rings: Rings, part: number, links: Links): boolean {
-  for (let k = 0; k < hits.count; k++) {
+export function linkNearest(hits: readonly Hit[], rings: Rings, part: number, links: Links): boolean {
+  for (let k = 0; k < hits.length; k++) {
     if (partOf(hits, rings, k) !== part) continue
     linkBefore(hits, rings, k, links)
     return true
@@ -46,15 +47,15 @@ export function linkNearest(hits: Hits, rings: Rings, part: number, links: Links
 }
 
 /** Links every two parts that follow each other on a level line, from the far left to a part's first hit. */
-export function linkAlong(hits: Hits, rings: Rings, part: number, links: Links): void {
-  for (let k = 0; k < hits.count; k++) {
+export function linkAlong(hits: readonly Hit[], rings: Rings, part: number, links: Links): void {
+  for (let k = 0; k < hits.length; k++) {
     const here = partOf(hits, rings, k)
     if (k === 0 || here !== partOf(hits, rings, k - 1)) linkBefore(hits, rings, k, links)
     if (here === part) return
   }
 }
 
-function linkBefore(hits: Hits, rings: Rings, k: number, links: Links): void {
+function linkBefore(hits: readonly Hit[], rings: Rings, k: number, links: Links): void {
   const far = rings.part.length - 1
   links.push([k === 0 ? far : endOfBundle(hits, rings, k - 1, -1), endOfBundle(hits, rings, k, 1)])
 }
@@ -65,14 +66,14 @@ function linkBefore(hits: Hits, rings: Rings, k: number, links: Links): void {
  * face among such a bundle of edges lies before one edge and behind another, only the face at the end has an
  * edge on one side more often.
  */
-function endOfBundle(hits: Hits, rings: Rings, k: number, step: 1 | -1): number {
+function endOfBundle(hits: readonly Hit[], rings: Rings, k: number, step: 1 | -1): number {
   const outer = (at: number) => (step === 1 ? westOf(hits, rings, at) : eastOf(hits, rings, at))
   const inner = (at: number) => (step === 1 ? eastOf(hits, rings, at) : westOf(hits, rings, at))
   const balance = new Map<number, number>()
   const count = (r: number, by: number) => balance.set(r, (balance.get(r) ?? 0) + by)
   count(outer(k), 1)
   count(inner(k), -1)
-  for (let at = k + step; at >= 0 && at < hits.count; at += step) {
+  for (let at = k + step; at >= 0 && at < hits.length; at += step) {
     if (clearance(hits, step === 1 ? at : at + 1) > doubt) break
     if (partOf(hits, rings, at) !== partOf(hits, rings, k)) continue
     count(outer(at), 1)

@@ -1,3 +1,4 @@
+import { int32Arrays } from './arrays.ts'
 import { type Crossings, rounding } from './find-crossings.ts'
 import { isFlat, type Pack } from './pack.ts'
 import { groupOf, join } from './vertices.ts'
@@ -40,14 +41,9 @@ export function splitSegments(pack: Pack, crossings: Crossings, snap: number): E
     } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!, snap)
   }
 
-  const edges: Edges = {
-    count: 0,
-    from: new Int32Array(n + vertex.length),
-    to: new Int32Array(n + vertex.length),
-    segment: new Int32Array(n + vertex.length),
-    straight: new Uint8Array(n + vertex.length),
-    pieceStart: new Int32Array(n + 1),
-  }
+  const most = n + vertex.length
+  const [from, to, segment, pieceStart] = int32Arrays(most, most, most, n + 1)
+  const edges: Edges = { count: 0, from, to, segment, straight: new Uint8Array(most), pieceStart }
   for (let s = 0; s < n; s++) {
     edges.pieceStart[s] = edges.count
     const begin = start[s]!
@@ -91,11 +87,10 @@ function addEdge(pack: Pack, edges: Edges, s: number, from: number, to: number):
 /** The crossings' vertices gathered by segment: those of s stand from start[s] up to start[s + 1]. */
 function bySegment(crossings: Crossings, n: number): { start: Int32Array; vertex: Int32Array } {
   const { count } = crossings
-  const start = new Int32Array(n + 1)
+  const [start, fill, vertex] = int32Arrays(n + 1, n, count)
   for (let k = 0; k < count; k++) start[crossings.segment[k]! + 1]!++
   for (let s = 0; s < n; s++) start[s + 1]! += start[s]!
-  const fill = start.slice(0, n)
-  const vertex = new Int32Array(count)
+  fill.set(start.subarray(0, n))
   for (let k = 0; k < count; k++) vertex[fill[crossings.segment[k]!]!++] = crossings.vertex[k]!
   return { start, vertex }
 }

@@ -180,9 +180,10 @@ function makeSegment(
   const e = h >> 1
   const s = edges.segment[e]!
   const source = pack.source[s]!
-  const original = pack.sourceSegment[source]
+  const put = pack.sources[source]
+  const original = typeof put === 'object' ? put : undefined
   if (original !== undefined && (h & 1) === 0 && original.from === from && original.to === to) return original
-  const tag = pack.sourceTag[source]
+  const tag = typeof put === 'object' ? put.tag : put
   const named = tag === undefined ? undefined : { tag }
   if (pack.turn[s] === 0) return { kind: 'line', from, to, ...named }
   const centre = original?.kind === 'arc' ? original.centre : { x: pack.centreX[s]!, y: pack.centreY[s]! }

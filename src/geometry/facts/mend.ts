@@ -79,7 +79,7 @@ function joinPaths(paths: readonly Path[], reach: number, repairs: Repair[]): Pa
       used.add(path)
       if (back) repairs.push({ kind: 'turned', contour: path.number })
       const segments = back ? path.segments.toReversed().map(reverseSegment) : path.segments
-      if (joined.segments.length === 0) joined.segments.push(...segments)
+      if (joined.segments.length === 0) joined.segments = [...segments]
       else {
         follow(joined, segments, repairs)
         repairs.push({ kind: 'joined', contour: path.number, to: joined.number })
@@ -155,7 +155,7 @@ function follow(path: Path, segments: readonly Segment[], repairs: Repair[]): vo
     note('bridged', last.to, first.from)
     path.segments.push(line(last.to, first.from), first)
   }
-  path.segments.push(...rest)
+  for (const s of rest) path.segments.push(s)
 }
 
 /** A path as a contour, a closed one closed at its start as well. */

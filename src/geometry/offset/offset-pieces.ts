@@ -65,7 +65,8 @@ export function addPiece(
   const dx = to.x - from.x
   const dy = to.y - from.y
   const chord = Math.sqrt(dx * dx + dy * dy)
-  if (!(chord > coincident)) return
+  // what is no number goes on, and is found when the curve's extent is none
+  if (chord <= coincident) return
 
   const k = pieces.count++
   const data = pieces.data

@@ -1,6 +1,6 @@
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { Obstacles, Stretch } from './obstacles.ts'
+import { boundsOf, type Obstacles, type Stretch } from './obstacles.ts'
 
 export function grown(box: Bounds, by: number): Bounds {
   return { left: box.left - by, bottom: box.bottom - by, right: box.right + by, top: box.top + by }
@@ -17,14 +17,7 @@ export function isClear(box: Bounds, obstacles: Obstacles): boolean {
 
 /** Whether a stretch meets any box; with `lines` also whether it crosses any line. */
 export function isCrossed(stretch: Stretch, obstacles: Obstacles, lines: boolean): boolean {
-  const [a, b] = stretch
-  const around = {
-    left: Math.min(a.x, b.x),
-    right: Math.max(a.x, b.x),
-    bottom: Math.min(a.y, b.y),
-    top: Math.max(a.y, b.y),
-  }
-  for (const { stretches, boxes } of obstacles.near(around)) {
+  for (const { stretches, boxes } of obstacles.near(boundsOf(stretch))) {
     if (boxes.some(box => shareWithin(box, stretch) !== undefined)) return true
     if (lines && stretches.some(other => cross(stretch, other))) return true
   }

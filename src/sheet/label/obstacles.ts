@@ -5,54 +5,77 @@ import type { Point } from '../../geometry/shape/point.ts'
 /** A straight piece of a line that text keeps clear of. */
 export type Stretch = readonly [Point, Point]
 
-type Strip = { readonly stretches: Stretch[]; readonly boxes: Bounds[] }
+type Cell = { readonly stretches: Stretch[]; readonly boxes: Bounds[] }
 
 /** What text has to keep clear of: lines, as chords, and boxes of text that stand already. */
 export type Obstacles = {
   readonly addContours: (contours: readonly Contour[]) => void
   readonly addBox: (box: Bounds) => void
-  /** What may touch a box, some of it more than once; what lies far to its left or right is not among it. */
-  readonly near: (box: Bounds) => Iterable<Readonly<Strip>>
+  /** All that may touch a box, some of it more than once; what lies far from it is not among it. */
+  readonly near: (box: Bounds) => Iterable<Readonly<Cell>>
 }
 
 /** Much less than the white that is kept, so that chords for arcs let no text touch one. */
 const chordDeviation = 0.02
 
 /**
- * The plane is divided into upright strips, so that a part with two thousand holes does not ask about all of them
- * for every letter. About twice as wide as a letter: narrower, and long lines stand in too many; wider, and each
- * holds too much.
+ * The plane is divided into square cells, so that a part with two thousand holes does not ask about all of them for
+ * every letter. About twice as large as a letter: smaller, and a word stands in too many; larger, and each holds too
+ * much.
  */
-const stripWidth = 10
+const cellSize = 10
 
 export function emptyObstacles(): Obstacles {
-  const strips = new Map<number, Strip>()
-  const numberOf = (x: number): number => Math.floor(x / stripWidth)
-  const enter = (left: number, right: number, add: (strip: Strip) => void): void => {
-    for (let n = numberOf(left); n <= numberOf(right); n++) {
-      let strip = strips.get(n)
-      if (strip === undefined) {
-        strip = { stretches: [], boxes: [] }
-        strips.set(n, strip)
+  const cells = new Map<string, Cell>()
+  const add = (box: Bounds, enter: (cell: Cell) => void): void => {
+    for (const key of keysOf(box)) {
+      let cell = cells.get(key)
+      if (cell === undefined) {
+        cell = { stretches: [], boxes: [] }
+        cells.set(key, cell)
       }
-      add(strip)
+      enter(cell)
     }
   }
   return {
     addContours: contours => {
-      for (const [a, b] of contours.flatMap(stretchesOf))
-        enter(Math.min(a.x, b.x), Math.max(a.x, b.x), strip => strip.stretches.push([a, b]))
+      for (const stretch of contours.flatMap(stretchesOf))
+        add(boundsOf(stretch), cell => cell.stretches.push(stretch))
     },
-    addBox: box => enter(box.left, box.right, strip => strip.boxes.push(box)),
+    addBox: box => add(box, cell => cell.boxes.push(box)),
     near: function* (box) {
-      for (let n = numberOf(box.left); n <= numberOf(box.right); n++) {
-        const strip = strips.get(n)
-        if (strip !== undefined) yield strip
+      for (const key of keysOf(box)) {
+        const cell = cells.get(key)
+        if (cell !== undefined) yield cell
       }
     },
   }
 }
 
+export function boundsOf([a, b]: Stretch): Bounds {
+  return {
+    left: Math.min(a.x, b.x),
+    right: Math.max(a.x, b.x),
+    bottom: Math.min(a.y, b.y),
+    top: Math.max(a.y, b.y),
+  }
+}
+
+function* keysOf({ left, right, bottom, top }: Bounds): Generator<string> {
+  const number = (at: number): number => Math.floor(at / cellSize)
+  for (let i = number(left); i <= number(right); i++) {
+    for (let j = number(bottom); j <= number(top); j++) yield `${i} ${j}`
+  }
+}
+
+/** Chords no longer than a cell, so that a long slanting line does not stand in every cell of its rectangle. */
 function stretchesOf(contour: Contour): readonly Stretch[] {
-  return chordContour(contour, chordDeviation).segments.map(({ from, to }) => [from, to])
+  return chordContour(contour, chordDeviation).segments.flatMap(({ from, to }) => {
+    const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / cellSize))
+    const at = (i: number): Point => ({
+      x: from.x + ((to.x - from.x) * i) / count,
+      y: from.y + ((to.y - from.y) * i) / count,
+    })
+    return Array.from({ length: count }, (_, i): Stretch => [at(i), at(i + 1)])
+  })
 }

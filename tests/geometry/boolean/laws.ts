@@ -65,6 +65,12 @@ export function brokenLaws(first: Regions, second: Regions, seed: number): strin
   law('A−B = A − A∩B', d, a - i)
   law('B−A = B − A∩B', e, b - i)
   law('A xor B = A∪B − A∩B', x, u - i)
+  const again = union(made.difference!, made.intersection!)
+  const none = intersection(made.difference!, made.intersection!)
+  if (!again.ok || !none.ok) return [...broken, 'the pieces put together: fault']
+  law('(A−B) ∪ (A∩B) = A', totalArea(again.value), a)
+  law('(A−B) ∩ (A∩B) is empty', totalArea(none.value), 0)
+  broken.push(...malformed(again.value).map(m => `the pieces put together: ${m}`))
   broken.push(...wrongPoints(first, second, made, seed))
   return broken
 }
