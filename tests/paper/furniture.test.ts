@@ -24,7 +24,7 @@ const papersAndSmall = [...Object.values(papers).flatMap(p => [p, lying(p)]), sm
 const marksOn = (paper: typeof small, more: Partial<Caption> = {}, number = 1, count = 4): readonly Mark[] =>
   furniture(
     frameOf(paper, defaultWorkshop),
-    { caption: { ...caption, ...more }, number, count, units: 'inch' },
+    { captions: [{ ...caption, ...more }], number, count, units: 'inch' },
     fonts,
   )
 
@@ -79,7 +79,7 @@ test('a sheet about the whole plan is headed by the plan’s title', () => {
   const { part: _, pieces: __, ...whole } = caption
   const marks = furniture(
     frameOf(papers.a4, defaultWorkshop),
-    { caption: whole, number: 1, count: 1, units: 'mm' },
+    { captions: [whole], number: 1, count: 1, units: 'mm' },
     fonts,
   )
   expect(texts(marks)[0]).toBe('Cliff railway car, 1:16')

@@ -5,11 +5,11 @@ import { openRoom, placeAll } from './place.ts'
 /** The free space of a page, one entry for each way that the paper can lie. */
 export type Rooms = readonly Extent[]
 
-/** A page that something lies on already, in the upper left corner. */
-export type StartedPage = { readonly room: number; readonly taken: Extent }
+/** A page that something lies on already, in the upper left corner of its free space. */
+export type StartedPage = { readonly room: Extent; readonly taken: Extent }
 
-/** A page as it was filled. */
-export type FilledPage = { readonly room: number; readonly spots: readonly Spot[] }
+/** A page as it was filled; `room` is that of a new page by its number, absent for one that was started. */
+export type FilledPage = { readonly room?: number; readonly spots: readonly Spot[] }
 
 export type FillOptions = {
   readonly gap: number
@@ -39,13 +39,8 @@ export function fill(
   rooms: Rooms,
   { gap, started, rooms: allowed, together, rule }: FillOptions,
 ): readonly FilledPage[] {
-  type OpenPage = { readonly room: number; readonly spots: Spot[]; free: FreeSpace }
-  const openPage = (room: number, taken?: Extent): OpenPage => ({
-    room,
-    spots: [],
-    free: openRoom(rooms[room]!, gap, taken),
-  })
-  const pages = started.map(({ room, taken }) => openPage(room, taken))
+  type OpenPage = { readonly room?: number; readonly spots: Spot[]; free: FreeSpace }
+  const pages = started.map(({ room, taken }): OpenPage => ({ spots: [], free: openRoom(room, gap, taken) }))
   const open = [...pages]
   const areas = items.map(({ shapes }) => area(grownBy(smallest(shapes), gap)))
 
@@ -54,7 +49,7 @@ export function fill(
     if (members.reduce((sum, i) => sum + areas[i]!, 0) > page.free.area()) return false
     // a single item spoils nothing where it finds no place
     const free = members.length === 1 ? page.free : page.free.copy()
-    const spots = placeAll(items, members, free, { gap, freely: true, rule })
+    const spots = placeAll(items, members, free, { gap, rule, turning: 'freely', shapes: 'any' })
     if (spots === undefined) return false
     page.free = free
     page.spots.push(...spots)
@@ -63,7 +58,7 @@ export function fill(
   const put = (members: readonly number[]): boolean => {
     if (open.some(page => putOn(page, members))) return true
     for (const room of allowed) {
-      const page = openPage(room)
+      const page: OpenPage = { room, spots: [], free: openRoom(rooms[room]!, gap) }
       if (!putOn(page, members)) continue
       pages.push(page)
       open.push(page)
@@ -76,7 +71,7 @@ export function fill(
     if (together && put(members)) continue
     for (const index of members) if (!put([index])) throw new RangeError('an item fits on no page')
   }
-  return pages.map(({ room, spots }) => ({ room, spots }))
+  return pages.map(({ room, spots }) => (room === undefined ? { spots } : { room, spots }))
 }
 
 function close(open: { readonly free: FreeSpace }[]): void {

@@ -1,3 +1,6 @@
+import type { Bounds } from '../../geometry/shape/contour.ts'
+import { coincident } from '../../number/tolerance.ts'
+
 /** Width and height of something that is put on paper, in millimetres. */
 export type Extent = { readonly width: number; readonly height: number }
 
@@ -16,6 +19,18 @@ export type Spot = {
   readonly turned: boolean
   readonly x: number
   readonly y: number
+}
+
+export function extentOf({ left, right, bottom, top }: Bounds): Extent {
+  return { width: right - left, height: top - bottom }
+}
+
+/** Whether something fits a room, as it is or turned. */
+export function fitsIn(extent: Extent, room: Extent): boolean {
+  return [false, true].some(turned => {
+    const { width, height } = asItLies(extent, turned)
+    return width <= room.width + coincident && height <= room.height + coincident
+  })
 }
 
 /** The extent of a shape as it lies. */

@@ -27,7 +27,7 @@ export function pack(items: readonly Item[], rooms: Rooms, { gap, started = [] }
   const areaBound = boundByArea(items, rooms, gap, started)
   const results = attempts(items, rooms).map((how): Result => {
     const pages = fill(items, how.groups, rooms, { gap, started, ...how })
-    const otherRooms = pages.filter(({ room }) => room > 0).length
+    const otherRooms = pages.filter(({ room = 0 }) => room > 0).length
     return { pages, split: splitGroups(items, pages), otherRooms }
   })
   const pages = best(results).pages.map((page, i) => tidied(page, started[i], items, rooms, gap))

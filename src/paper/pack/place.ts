@@ -12,9 +12,11 @@ export function openRoom(room: Extent, gap: number, taken?: Extent): FreeSpace {
 export type PlaceOptions = {
   /** White between one item and the next. */
   readonly gap: number
-  /** Whether items may be turned, and have another shape than their first. */
-  readonly freely: boolean
   readonly rule: Rule
+  /** Whether items are turned: never, where they have no place otherwise, or wherever they fit better so. */
+  readonly turning: 'never' | 'late' | 'freely'
+  /** Whether they may have another shape than their first. */
+  readonly shapes: 'first' | 'any'
 }
 
 /** Takes a place for each of the items; nothing where one of them has none, and the space is then spoilt. */
@@ -33,28 +35,43 @@ export function placeAll(
   return spots
 }
 
-/** Takes the best place for an item: that of its smallest shape that has one, whichever way it is turned. */
-function placeOne(
-  { shapes }: Item,
-  index: number,
-  free: FreeSpace,
-  { gap, freely, rule }: PlaceOptions,
-): Spot | undefined {
-  const allowed = (freely ? shapes : shapes.slice(0, 1))
+/** Takes the best place for an item: that of its smallest shape that has one. */
+function placeOne(item: Item, index: number, free: FreeSpace, options: PlaceOptions): Spot | undefined {
+  const { gap, turning } = options
+  const shapes = (options.shapes === 'any' ? item.shapes : item.shapes.slice(0, 1))
     .map((extent, shape) => ({ wanted: grownBy(extent, gap), shape }))
     .filter(({ wanted }) => free.mayHold(wanted))
     .sort((a, b) => area(a.wanted) - area(b.wanted))
-  for (const { wanted, shape } of allowed) {
-    let best: { place: Place; turned: boolean } | undefined
-    for (const turned of freely ? [false, true] : [false]) {
-      const place = free.find(asItLies(wanted, turned), rule)
-      if (place !== undefined && (best === undefined || better(place, best.place, rule)))
-        best = { place, turned }
+  for (const turns of waysToTurn[turning]) {
+    for (const { wanted, shape } of shapes) {
+      const found = bestPlace(wanted, turns, free, options.rule)
+      if (found === undefined) continue
+      const { box } = found.place
+      free.take(box)
+      return { item: index, shape, turned: found.turned, x: box.x, y: box.y }
     }
-    if (best === undefined) continue
-    const { box } = best.place
-    free.take(box)
-    return { item: index, shape, turned: best.turned, x: box.x, y: box.y }
   }
   return undefined
+}
+
+/** What is tried first, and what when that has no place. */
+const waysToTurn: Readonly<Record<PlaceOptions['turning'], readonly (readonly boolean[])[]>> = {
+  never: [[false]],
+  late: [[false], [true]],
+  freely: [[false, true]],
+}
+
+function bestPlace(
+  wanted: Extent,
+  turns: readonly boolean[],
+  free: FreeSpace,
+  rule: Rule,
+): { readonly place: Place; readonly turned: boolean } | undefined {
+  let best: { place: Place; turned: boolean } | undefined
+  for (const turned of turns) {
+    const place = free.find(asItLies(wanted, turned), rule)
+    if (place !== undefined && (best === undefined || better(place, best.place, rule)))
+      best = { place, turned }
+  }
+  return best
 }

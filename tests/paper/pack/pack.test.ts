@@ -23,7 +23,7 @@ function expectSound(items: readonly Item[], pages: ReturnType<typeof pack>['pag
   const placed = pages.flatMap(page => page.spots.map(({ item }) => item))
   expect(placed.sort((a, b) => a - b)).toEqual(items.map((_, i) => i))
   for (const { room, spots } of pages) {
-    const { width, height } = rooms[room]!
+    const { width, height } = rooms[room!]!
     const boxes = spots.map(spot => ({ ...spot, ...extentAt(items, spot) }))
     boxes.forEach((a, i) => {
       expect(Math.min(a.x, a.y)).toBeGreaterThanOrEqual(0)
@@ -112,7 +112,7 @@ test('the first shape is taken where it costs no page, and another where it save
 })
 
 test('a page that was begun takes what there is room for beside what lies on it', () => {
-  const started = [{ room: 0, taken: { width: rooms[0]!.width, height: 120 } }]
+  const started = [{ room: rooms[0]!, taken: { width: rooms[0]!.width, height: 120 } }]
   const items = [one('key', 150, 90), one('other', 150, 120)]
   const { pages } = pack(items, rooms, { gap, started })
   expect(pages.map(({ spots }) => spots.map(({ item }) => item))).toEqual([[0], [1]])
