@@ -26,8 +26,9 @@ export const mostError = 0.03
 const diagonalSlack = 0.0075
 
 /**
- * What the readings say of a printer: its error across, along, and how much it leans, which is half the difference of
- * the squares of the diagonals: (A² − B²) / (4·side²·across).
+ * What the readings say of a printer. How much it leans is in the diagonals A and B of the square:
+ * A² − B² = 4·side²·across·lean. The bar along leans with the rest and is read longer by that: its reading is
+ * √(along² + lean²) of its length.
  */
 export function measurePrinter(
   name: string,

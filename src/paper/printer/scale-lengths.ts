@@ -17,3 +17,15 @@ export function barsFor(width: number, height: number): Bars {
 function tens(length: number): number {
   return Math.floor(length / 10) * 10
 }
+
+/** Bars as they are typed, `180x240`; the usual ones where nothing is; nothing where no scale sheet has such bars. */
+export function readBars(text: string | undefined): Bars | undefined {
+  if (text === undefined) return usualBars
+  const sides = /^\s*(\d{2,3})\s*[x×]\s*(\d{2,3})\s*$/i.exec(text)
+  if (sides === null) return undefined
+  const bars = { across: Number(sides[1]), along: Number(sides[2]) }
+  const isBar = (length: number, most: number): boolean => length % 10 === 0 && length <= most
+  return isBar(bars.across, usualBars.across) && isBar(bars.along, usualBars.along) && squareSide(bars) > 0
+    ? bars
+    : undefined
+}

@@ -23,8 +23,8 @@ const half = { along: reach + 1, across: letterAside + 2 } as const
  *
  *        a ◇ a
  *
- * Letters stand upright on a page on which the drawing is `turned`. Marks keep clear of what is `taken` where they can. The result has
- * the marks of each seam.
+ * Letters stand upright on a page on which the drawing is `turned`. Marks keep clear of each other, and of what is
+ * `taken`, where they can. The result has the marks of each seam.
  */
 export function matchMarks(
   seams: readonly Seam[],
@@ -32,8 +32,10 @@ export function matchMarks(
   turned: boolean,
 ): readonly (readonly Mark[])[] {
   let count = 0
+  const occupied = [...taken]
   return seams.map(seam => {
-    const middles = middlesOn(seam, taken)
+    const middles = middlesOn(seam, occupied)
+    occupied.push(...middles.map(middle => boxOf(middle, seam)))
     return [
       linesMark(belongs, 'fold', [[seam.from, seam.to]]),
       ...middles.flatMap(middle => matchMark(middle, seam, letterOf(count++), turned)),
@@ -69,27 +71,28 @@ function matchMark(middle: Point, { from, to }: Seam, letter: string, turned: bo
 const xHeight = 0.74 * lettering.medium
 
 /** Two marks on a seam near its ends, so that a page cannot turn; one in the middle of a short seam; three on a long one. */
-function middlesOn({ from, to }: Seam, taken: readonly Bounds[]): readonly Point[] {
+function middlesOn(seam: Seam, occupied: readonly Bounds[]): readonly Point[] {
+  const { from, to } = seam
   const length = distance(from, to)
-  const at = (share: number): Point => ({
-    x: from.x + share * (to.x - from.x),
-    y: from.y + share * (to.y - from.y),
+  const at = (d: number): Point => ({
+    x: from.x + (d / length) * (to.x - from.x),
+    y: from.y + (d / length) * (to.y - from.y),
   })
-  const upright = from.x === to.x
   const wanted = length < 40 ? [0.5] : length < 140 ? [0.15, 0.85] : [0.1, 0.5, 0.9]
   const room = length / (2 * wanted.length + 1)
   return wanted.map(share => {
-    const isFree = (p: Point): boolean => !taken.some(box => meet(box, boxOf(p, upright)))
-    const tries = shifts.map(s => at(share + (s * room) / length))
-    return tries.find(isFree) ?? at(share)
+    // the whole mark stands on the stretch that both pages show
+    const within = (d: number): number => Math.min(Math.max(d, half.along), length - half.along)
+    const tries = shifts.map(s => at(within(share * length + s * room)))
+    return tries.find(p => !occupied.some(box => meet(box, boxOf(p, seam)))) ?? tries[0]!
   })
 }
 
 /** Shares of the room that a mark has to itself, the nearest first. */
 const shifts = Array.from({ length: 17 }, (_, i) => ((i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2)) / 16)
 
-function boxOf({ x, y }: Point, upright: boolean): Bounds {
-  const [across, along] = upright ? [half.across, half.along] : [half.along, half.across]
+function boxOf({ x, y }: Point, { from, to }: Seam): Bounds {
+  const [across, along] = from.x === to.x ? [half.across, half.along] : [half.along, half.across]
   return { left: x - across, right: x + across, bottom: y - along, top: y + along }
 }
 

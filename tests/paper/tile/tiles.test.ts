@@ -34,7 +34,7 @@ const inside = ({ left, right, bottom, top }: Bounds, { x, y }: Point, by: numbe
   x > left + by && x < right - by && y > bottom + by && y < top - by
 
 const farFrom = (contours: readonly Contour[], p: Point): number =>
-  Math.min(Infinity, ...contours.map(c => nearestOnContour(c, p).distance))
+  Math.min(Infinity, ...contours.map(c => nearestOnContour(c, p)?.distance ?? Infinity))
 
 const shares = [0, 0.1, 0.37, 0.5, 0.82, 1]
 
