@@ -11,7 +11,7 @@ export { type JsonReport, jsonReport, jsonText } from '../finding/report/json.ts
 export { type TerminalOptions, terminalReport } from '../finding/report/terminal.ts'
 export { maxBytes as maxPlanBytes } from '../yaml/limits.ts'
 export type { Found } from './found.ts'
-export type { Choices, FontBytes, NamedBytes, PlanText, Surroundings } from './inputs.ts'
+export type { Choices, FontBytes, NamedBytes, PlanText, Surroundings, SvgChoices } from './inputs.ts'
 export { type PrintedPdf, printPdf } from './print-pdf.ts'
 export { type PrintedSvg, printSvg } from './print-svg.ts'
 export { type ReadModel, readModel } from './read-model.ts'

@@ -1,3 +1,4 @@
+import type { Lines } from '../render/svg/options.ts'
 import type { Weight } from '../text/fonts.ts'
 
 /** A text as it was read, and the name under which messages speak of it. */
@@ -15,6 +16,19 @@ export type Choices = {
   readonly paper?: string
   /** The ids of the parts to print, all of them unless given. */
   readonly parts?: readonly string[]
+}
+
+/** What is wanted of SVG files. */
+export type SvgChoices = {
+  /** How lines are drawn; unless it is said, as printed on pages and as hairlines in the files for machines. */
+  readonly lines?: Lines
+  /** Whether there is text; unless it is said, on pages and not in the files for machines. */
+  readonly text?: boolean
+  /**
+   * The width in millimetres, at least 0, of what parts the wood: the files for machines have their lines moved into
+   * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.
+   */
+  readonly kerf?: number
 }
 
 /** A file to be written: its name within the folder asked for, and what is in it. */
