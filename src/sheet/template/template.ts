@@ -1,7 +1,7 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
+import type { Point } from '../../geometry/shape/point.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
@@ -38,11 +38,27 @@ function templateSheet(served: Served, context: SheetContext): Sheet {
     part: part.label,
     pieces: piecesInWords(served),
   }
-  const arranged = (at: { x: number; y: number }, width: number): Drawing => {
-    const table = keyTable(lines, at, width, context.fonts).marks
-    const marks: readonly Mark[] = [...drawn.marks, ...table]
-    const bounds = joinBounds(box, boundsOfMarks(context.fonts, table))
-    return { id, caption, marks, bounds, keepWhole: [rectangle(box)] }
+  /** Made when it is looked at: most papers take the first arrangement. */
+  const arranged = (at: Point, width: number): Drawing => {
+    let made: Pick<Drawing, 'marks' | 'bounds'> | undefined
+    const make = () => {
+      if (made !== undefined) return made
+      const table = keyTable(lines, at, width, context.fonts).marks
+      const bounds = joinBounds(box, boundsOfMarks(context.fonts, table))
+      made = { marks: [...drawn.marks, ...table], bounds }
+      return made
+    }
+    return {
+      id,
+      caption,
+      keepWhole: [rectangle(box)],
+      get marks() {
+        return make().marks
+      },
+      get bounds() {
+        return make().bounds
+      },
+    }
   }
   const below = (width: number): Drawing =>
     arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
