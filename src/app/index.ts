@@ -13,7 +13,15 @@ export type { Printer } from '../paper/printer/printer.ts'
 export { readPrinters, withPrinter, writePrinters } from '../paper/printer/printer-file.ts'
 export { maxBytes as maxPlanBytes } from '../yaml/limits.ts'
 export type { Found } from './found.ts'
-export type { Choices, FontBytes, NamedBytes, PlanText, PrintableSheet, Surroundings } from './inputs.ts'
+export type {
+  Choices,
+  FontBytes,
+  NamedBytes,
+  PlanText,
+  PrintableSheet,
+  Surroundings,
+  SvgChoices,
+} from './inputs.ts'
 export { knownPrinter } from './known-printer.ts'
 export { measuredPrinter, type TypedReadings } from './measured-printer.ts'
 export { type PrintedPdf, printPdf } from './print-pdf.ts'

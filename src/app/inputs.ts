@@ -1,4 +1,5 @@
 import type { Printer } from '../paper/printer/printer.ts'
+import type { Lines } from '../render/svg/options.ts'
 import type { SheetKind } from '../sheet/registry.ts'
 import type { Copies } from '../sheet/sheet.ts'
 import type { Weight } from '../text/fonts.ts'
@@ -31,6 +32,19 @@ export type Choices = {
   readonly overlap?: string
   /** The printer to correct for. */
   readonly printer?: Printer
+}
+
+/** What is wanted of SVG files. */
+export type SvgChoices = {
+  /** How lines are drawn; unless it is said, as printed on pages and as hairlines in the files for machines. */
+  readonly lines?: Lines
+  /** Whether there is text; unless it is said, on pages and not in the files for machines. */
+  readonly text?: boolean
+  /**
+   * The width in millimetres, at least 0, of what parts the wood: the files for machines have their lines moved into
+   * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.
+   */
+  readonly kerf?: number
 }
 
 /** A file to be written: its name within the folder asked for, and what is in it. */

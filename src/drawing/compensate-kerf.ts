@@ -21,7 +21,7 @@ export type Compensated = {
 /**
  * A drawing whose shapes are moved into the waste by half the width of what parts the wood, so that a machine whose
  * middle follows the lines leaves true edges: outlines outward, holes inward, by the kernel's offset with arcs kept.
- * A shape is a hole where any of it lies inside a larger one; wood has no islands in its holes. What is there to be
+ * A shape is a hole where it is bored or any of it lies inside a larger one; wood has no islands in its holes. What is there to be
  * read stays as it is.
  *
  * @param kerf in millimetres
@@ -41,9 +41,10 @@ export function compensateKerf(drawing: Drawing, kerf: number): Outcome<Compensa
       marks.push(mark)
       continue
     }
+    const bored = mark.role === 'drill'
     const moved = new Map<Contour, readonly Contour[]>()
     for (const shape of shapes) {
-      const outcome = offsetRegion({ outer: shape, holes: [] }, (isHole(shape) ? -kerf : kerf) / 2)
+      const outcome = offsetRegion({ outer: shape, holes: [] }, (bored || isHole(shape) ? -kerf : kerf) / 2)
       if (!outcome.ok) return outcome
       const contours = outcome.value.flatMap(({ outer, holes }) => [outer, ...holes])
       if (contours.length !== 1) tooNarrow.add(mark.subject ?? drawing.id)

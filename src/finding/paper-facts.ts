@@ -48,4 +48,8 @@ export type PaperFacts = {
   'unknown-part': { readonly found: string; readonly nearest?: string; readonly allowed: string }
   /** A paper asked for that does not exist or cannot be printed on. */
   'unknown-paper': { readonly found: string; readonly nearest?: string; readonly wanted: string }
+  /** Something of a part that half the kerf, moved into the waste, makes vanish or close up; the kerf is the `limit`. */
+  'narrower-than-kerf': { readonly what: string }
+  /** A sheet whose lines could not be moved by half the kerf; that is the finding's `limit`. */
+  'kerf-not-compensated': { readonly sheet: string }
 }

@@ -83,6 +83,11 @@ describe('the shapes of a drawing, moved by half the kerf', () => {
     expect(radii.map(r => Number(r.toFixed(6)))).toEqual([8.5, 3.5, 5.5])
   })
 
+  test('are holes where they are bored, on a strip without an outline too', () => {
+    const [alone] = areas(compensated(1, mark('pin', 'drill', circle(point(20, 20), 5))))
+    expect(alone).toBeCloseTo(Math.PI * 4.5 ** 2, 6)
+  })
+
   test('are told apart whatever their direction and order', () => {
     const backwards = polygon([point(0, 0), point(0, 60), point(100, 60), point(100, 0)])
     const made = compensated(

@@ -349,6 +349,16 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { found: 'A44', nearest: 'a4', wanted: 'letter, a4, or a size' },
     says: '"A44" is no paper; wanted: letter, a4, or a size; did you mean "a4"?',
   },
+  'narrower-than-kerf': {
+    facts: { what: 'heddle.eye' },
+    limit: { value: 1.5875, unit: 'mm' },
+    says: 'heddle.eye is too narrow in places for a kerf of 1/16" (1.59 mm): the machine cannot cut it as it is drawn',
+  },
+  'kerf-not-compensated': {
+    facts: { sheet: 'heddle-template' },
+    limit: { value: 1.5875, unit: 'mm' },
+    says: 'the lines of heddle-template cannot be moved by half of a kerf of 1/16" (1.59 mm); there is no file of it',
+  },
   'unknown-part': {
     facts: { found: 'bem', nearest: 'beam', allowed: 'beam' },
     says: 'there is no part "bem"; did you mean "beam"? (parts: beam)',

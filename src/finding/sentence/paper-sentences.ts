@@ -39,6 +39,10 @@ export const paperSentences: Sentences<keyof PaperFacts> = {
     `there is no part ${quoted(facts.found)}${didYouMean(facts.nearest)}${listed('parts', facts.allowed)}`,
   'unknown-paper': ({ facts }) =>
     `${quoted(facts.found)} is no paper; wanted: ${visible(facts.wanted)}${didYouMean(facts.nearest)}`,
+  'narrower-than-kerf': ({ facts, limit }, { show }) =>
+    `${visible(facts.what)} is too narrow in places for a kerf of ${limit === undefined ? 'that width' : show(limit)}: the machine cannot cut it as it is drawn`,
+  'kerf-not-compensated': ({ facts, limit }, { show }) =>
+    `the lines of ${visible(facts.sheet)} cannot be moved by half of ${limit === undefined ? 'the kerf' : `a kerf of ${show(limit)}`}; there is no file of it`,
 }
 
 /** `2.1 % short`, `0.3 % long`, `true`. */
