@@ -113,7 +113,7 @@ function pdfkitVersion(): string {
 
 /** Writes the demo's pages as bare marks for the floor, and says in words how many there are. */
 async function writeMarks(path: string): Promise<string> {
-  const bytes = await readFonts()
+  const bytes = readFonts()
   const fonts = openFonts(bytes)
   const { model } = readModel({ text: readFileSync(plan), file: plan })
   const pages = [...layOutPacket(model!, {}, fonts, undefined).packet.pages].map(page =>

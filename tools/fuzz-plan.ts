@@ -22,7 +22,7 @@ const { values } = parseArgs({
 })
 const seed = Number(values.seed)
 const cases = Number(values.cases)
-const plans = ['cliff-car', 'pier-bracket', 'with-later-keys'].map(name =>
+const plans = ['cliff-car', 'pier-bracket', 'the-contract'].map(name =>
   readFileSync(new URL(`../tests/plan/fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
 )
 

@@ -11,7 +11,7 @@ export { type JsonReport, jsonReport, jsonText } from '../finding/report/json.ts
 export { type TerminalOptions, terminalReport } from '../finding/report/terminal.ts'
 export type { Printer } from '../paper/printer/printer.ts'
 export { readPrinters, withPrinter, writePrinters } from '../paper/printer/printer-file.ts'
-export { maxBytes as maxPlanBytes } from '../plan/limits.ts'
+export { maxBytes as maxPlanBytes } from '../yaml/limits.ts'
 export type { Found } from './found.ts'
 export type { Choices, FontBytes, NamedBytes, PlanText, PrintableSheet, Surroundings } from './inputs.ts'
 export { knownPrinter } from './known-printer.ts'

@@ -10,17 +10,25 @@ export function wrap(
   width: number,
   mostLines = 12,
 ): readonly string[] {
+  // letters stand side by side without kerning, so widths add up
+  const widthOf = (piece: string): number => layOut(font, [piece], height).width
+  const blank = widthOf(' ')
   const lines: string[] = []
   let line = ''
+  let reached = 0
   for (const word of text.split(' ').filter(w => w !== '')) {
-    const longer = line === '' ? word : `${line} ${word}`
-    if (layOut(font, [longer], height).width <= width) {
-      line = longer
+    const alone = widthOf(word)
+    const longer = line === '' ? alone : reached + blank + alone
+    if (longer <= width) {
+      line = line === '' ? word : `${line} ${word}`
+      reached = longer
       continue
     }
-    if (lines.length === mostLines - 1 && line !== '') return [...lines, fitText(font, longer, height, width)]
+    if (lines.length === mostLines - 1 && line !== '')
+      return [...lines, fitText(font, `${line} ${word}`, height, width)]
     if (line !== '') lines.push(line)
     line = fitText(font, word, height, width)
+    reached = Math.min(alone, width)
   }
   return line === '' ? lines : [...lines, line]
 }

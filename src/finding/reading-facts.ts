@@ -82,6 +82,12 @@ export type PlanFacts = {
   'nothing-in-it': { readonly key: string; readonly wanted: string }
   'odd-mirrored': { readonly count: string }
   'duplicate-id': { readonly id: string }
+  /** Two edges of an outline with one name. */
+  'duplicate-edge': { readonly name: string }
+  /** One side named twice, or one word for two sides. */
+  'side-twice': { readonly side: string }
+  /** `on: [front, top]`: one position cannot serve faces that run between different sides. */
+  'faces-differ': { readonly first: string; readonly second: string }
   'cut-kind-missing': { readonly allowed: string }
   'two-cut-kinds': { readonly first: string; readonly second: string }
   /** `front` in the position of something on the front. */

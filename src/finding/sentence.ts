@@ -5,10 +5,13 @@ import { keySentences } from './sentence/key-sentences.ts'
 import { modelSentences } from './sentence/model-sentences.ts'
 import { paperSentences } from './sentence/paper-sentences.ts'
 import { planSentences } from './sentence/plan-sentences.ts'
+import { referenceSentences } from './sentence/reference-sentences.ts'
+import { shapeSentences } from './sentence/shape-sentences.ts'
 import { textSentences } from './sentence/text-sentences.ts'
 import { valueSentences } from './sentence/value-sentences.ts'
 import type { Sentences, Wording } from './sentence/wording.ts'
 import { wordingIn } from './sentence/wording.ts'
+import { workshopSentences } from './sentence/workshop-sentences.ts'
 import { yamlSentences } from './sentence/yaml-sentences.ts'
 
 /** Every rule's sentence. A rule without one fails the type check. */
@@ -18,7 +21,10 @@ const sentences: Sentences<RuleId> = {
   ...keySentences,
   ...valueSentences,
   ...planSentences,
+  ...workshopSentences,
   ...modelSentences,
+  ...referenceSentences,
+  ...shapeSentences,
   ...checkSentences,
   ...paperSentences,
 }

@@ -18,10 +18,24 @@ export { ellipse } from './construct/ellipse.ts'
 export { holeChord, holeCircle, type PolygonSize, regularPolygon } from './construct/regular.ts'
 export { type TangentArc, type Touch, tangentArcs } from './construct/tangent-arcs.ts'
 export { type TangentLine, tangentLines } from './construct/tangent-lines.ts'
+export { type ClippedPath, clipPaths } from './cut/clip-path.ts'
+export { cutByLine, cutByRectangle } from './cut/cut-region.ts'
+export {
+  type ContourFacts,
+  type Crossing,
+  contourFacts,
+  type Doubling,
+  type Gap,
+  type SegmentPlace,
+} from './facts/contour-facts.ts'
+export { type Mended, mend, type Repair } from './facts/mend.ts'
+export { type Nesting, nesting, regionsOf } from './facts/nesting.ts'
 export { type CircleFit, fitCircle } from './fit/circle.ts'
 export { fitLine, type LineFit } from './fit/line.ts'
 export { fitRigid, fitSimilarity, type PatternFit } from './fit/pattern.ts'
 export type { Residuals } from './fit/residuals.ts'
+export { placeOn } from './intersect/place-on.ts'
+export { type Meeting, meetings } from './intersect/segments.ts'
 export { leftOf, pointAt, tangentAt, unit } from './measure/along.ts'
 export { regionArea, signedArea } from './measure/area.ts'
 export {

@@ -1,10 +1,11 @@
 import { type Side, sides } from '../finding/side.ts'
+import { regionBounds } from '../geometry/measure/bounds.ts'
 import type { Region } from '../geometry/shape/contour.ts'
 import { apply, type Matrix, mirrorAcross } from '../geometry/shape/matrix.ts'
 import { transformRegion } from '../geometry/shape/transform.ts'
-import { type Extent, faceExtent } from './box-faces.ts'
+import type { Extent } from './box-faces.ts'
 import type { Feature } from './feature.ts'
-import type { Face, Solid } from './part.ts'
+import { type Face, faceOf, type Solid } from './part.ts'
 import { type Pose, toPart } from './pose.ts'
 
 /**
@@ -15,15 +16,12 @@ import { type Pose, toPart } from './pose.ts'
  * front edge at the right, that of the mirrored piece with its front edge at the left.
  */
 export function mirrorSolid(solid: Solid, extent: Extent): Solid {
-  const face = (side: Side): Face => ({
-    id: side,
-    pose: mirrorPose(solid.faces[side].pose, side, extent),
-    region: transformRegion(solid.faces[side].region, mirrorOf(side, extent)),
-  })
+  const { faces, edges } = solid
   return {
-    outline: transformRegion(solid.outline, mirrorOf('front', extent)),
-    faces: Object.fromEntries(sides.map(s => [s, face(s)])) as Record<Side, Face>,
-    features: solid.features.map(f => mirrorFeature(f, extent)),
+    outline: transformRegion(solid.outline, mirrorAcross(extent.length / 2)),
+    faces: Object.fromEntries(sides.map(s => [s, mirrorFace(faces[s], extent)])) as Record<Side, Face>,
+    edges: edges.map(edge => mirrorFace(edge, extent)),
+    features: solid.features.map(feature => mirrorFeature(solid, feature)),
   }
 }
 
@@ -34,29 +32,48 @@ export function placeOfMirrored(side: Side): Side {
   return side
 }
 
-/** The mirror turns the direction of x on a face round, so it starts at what was the face's other end. */
-function mirrorPose(pose: Pose, side: Side, extent: Extent): Pose {
-  const far = toPart(pose, { x: faceExtent(side, extent).right, y: 0 })
+/** Left for right about the middle of the face, as it is seen. */
+function mirrorOf(face: Face): Matrix {
+  return mirrorAcross(middleOf(face))
+}
+
+/** The middle of a face along its own x. */
+function middleOf({ region }: Face): number {
+  const { left, right } = regionBounds(region)
+  return (left + right) / 2
+}
+
+/** The face at its place in the other hand. */
+function mirrorFace(face: Face, extent: Extent): Face {
+  return { ...face, pose: mirrorPose(face, extent), region: transformRegion(face.region, mirrorOf(face)) }
+}
+
+/** The mirror turns the direction of x on a face round, so it starts at what lies as far beyond the face's middle. */
+function mirrorPose(face: Face, { length }: Extent): Pose {
+  const { right, up, out } = face.pose
+  const start = toPart(face.pose, { x: 2 * middleOf(face), y: 0 })
   return {
-    origin: { ...far, x: extent.length - far.x },
-    right: { x: pose.right.x, y: 0 - pose.right.y, z: 0 - pose.right.z },
-    up: { ...pose.up, x: 0 - pose.up.x },
-    out: { ...pose.out, x: 0 - pose.out.x },
+    origin: { ...start, x: length - start.x },
+    right: { x: right.x, y: 0 - right.y, z: 0 - right.z },
+    up: { ...up, x: 0 - up.x },
+    out: { ...out, x: 0 - out.x },
   }
 }
 
-function mirrorOf(side: Side, extent: Extent): Matrix {
-  return mirrorAcross(faceExtent(side, extent).right / 2)
-}
-
-function mirrorFeature(feature: Feature, extent: Extent): Feature {
+function mirrorFeature(solid: Solid, feature: Feature): Feature {
   const { shape } = feature
-  const matrix = mirrorOf(shape.kind === 'edge-cut' ? 'front' : feature.face, extent)
+  const matrix = mirrorOf(faceOf(solid, feature.face))
   const mirrored = (region: Region) => transformRegion(region, matrix)
   switch (shape.kind) {
     case 'bore':
       return { ...feature, shape: { ...shape, centre: apply(matrix, shape.centre) } }
+    case 'cut-out': {
+      const { entry } = shape
+      const moved = entry && { entry: { ...entry, centre: apply(matrix, entry.centre) } }
+      return { ...feature, shape: { ...shape, region: mirrored(shape.region), ...moved } }
+    }
     case 'pocket':
+      return { ...feature, shape: { ...shape, region: mirrored(shape.region), angle: 0 - shape.angle } }
     case 'edge-cut':
       return { ...feature, shape: { ...shape, region: mirrored(shape.region) } }
     case 'unplaced':

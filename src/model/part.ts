@@ -1,35 +1,60 @@
+import type { FaceName } from '../finding/face-name.ts'
 import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
 import type { Region } from '../geometry/shape/contour.ts'
 import type { Feature, Missing } from './feature.ts'
+import type { Joint, Pin } from './joint.ts'
 import type { Pose } from './pose.ts'
+import type { DefinedName, ScaledSize } from './provenance.ts'
+import type { MadeCorner, OutlineFault, SizeDiffers, TaperFacts } from './shape-facts.ts'
 import type { Size } from './size.ts'
 
-/** One of the six faces of the wood, before anything is cut out of it. */
-export type Face = { readonly id: Side; readonly pose: Pose; readonly region: Region }
+/** One of the faces of the wood, before anything is cut out of it: a side, or a straight edge with a name. */
+export type Face = { readonly id: FaceName; readonly pose: Pose; readonly region: Region }
 
 /** The shape of one hand of a part. */
 export type Solid = {
   /** The front, corners rounded and chamfered, before notches: x from 0 to the length, y from 0 to the width. */
   readonly outline: Region
   readonly faces: Readonly<Record<Side, Face>>
+  /** The straight edges of the outline that have names. */
+  readonly edges: readonly Face[]
   readonly features: readonly Feature[]
+}
+
+/** The face by its id. */
+export function faceOf({ faces, edges }: Solid, id: FaceName): Face {
+  const found = edges.find(edge => edge.id === id) ?? faces[id as Side]
+  if (found === undefined) throw new RangeError(`a solid has no face ${id}`)
+  return found
 }
 
 export type Part = {
   readonly id: string
   readonly label: string
+  readonly shape: 'rectangle' | 'outline' | 'taper' | 'disc' | 'ring'
   readonly length: Size
   readonly width: Size
   readonly thickness: Size
-  /** The stock it is cut from, where the plan says. */
+  /** What the stock it is cut from is called, where the plan says. */
   readonly stock?: string
+  readonly stockId?: string
   readonly wood?: string
   readonly note?: string
+  /** The page of the paper drawing. */
+  readonly page?: string
   readonly faceEdge: 'top' | 'bottom'
   readonly referenceEnd: 'left' | 'right'
+  /** The maker's own words for sides. */
+  readonly sideNames: { readonly [S in Side]?: string }
+  /** How far inside the part's edge its template is cut, to guide the bush of a router. */
+  readonly templateOffset?: Size
   /** What the drawing does not give of the outline. */
   readonly missing: readonly Missing[]
+  /** The corners that are rounded or chamfered, in the part and in its cut-outs. */
+  readonly corners: readonly MadeCorner[]
+  readonly taper?: TaperFacts
+  readonly sizeDiffers: readonly SizeDiffers[]
   /** As the plan draws it. */
   readonly drawn: Solid
   readonly pieces: readonly Piece[]
@@ -44,11 +69,24 @@ export type Piece = {
   readonly solid: Solid
 }
 
-/** A part of which the drawing does not give the size, so that nothing of it can be drawn. */
+/** A part that cannot be drawn: the drawing does not give its size, or its outline is none. */
 export type Undrawn = {
   readonly id: string
   readonly label: string
   readonly missing: readonly Missing[]
+  readonly outlineFaults: readonly OutlineFault[]
+  readonly source: Source
+}
+
+/** What is on the rack. A size that the drawing does not give, or the plan does not say, is absent. */
+export type Stock = {
+  readonly id: string
+  readonly label: string
+  readonly thickness?: Size
+  readonly width?: Size
+  readonly length?: Size
+  readonly count?: number
+  readonly wood?: string
   readonly source: Source
 }
 
@@ -58,6 +96,13 @@ export type Model = {
   readonly units: 'inch' | 'mm'
   /** The step that sizes are shown in, in millimetres. */
   readonly precision: number
+  readonly stock: readonly Stock[]
+  readonly pins: readonly Pin[]
   readonly parts: readonly Part[]
   readonly undrawn: readonly Undrawn[]
+  readonly joints: readonly Joint[]
+  /** Every name of the plan and where it is used. */
+  readonly names: readonly DefinedName[]
+  /** What was scaled off the drawing and is not confirmed. */
+  readonly scaled: readonly ScaledSize[]
 }

@@ -1,4 +1,4 @@
-import { incircle, orient2d } from 'robust-predicates'
+import { orient2d } from 'robust-predicates'
 
 type XY = { readonly x: number; readonly y: number }
 
@@ -12,14 +12,4 @@ type XY = { readonly x: number; readonly y: number }
 export function orientation(a: XY, b: XY, c: XY): number {
   // the library counts y downwards, so its sign is turned
   return -orient2d(a.x, a.y, b.x, b.y, c.x, c.y)
-}
-
-/**
- * Whether `d` lies inside the circle through `a`, `b` and `c`, which must run counter-clockwise; the sign is
- * exact. Positive: inside. Zero: on the circle.
- *
- * Source: Shewchuk, as above.
- */
-export function inCircle(a: XY, b: XY, c: XY, d: XY): number {
-  return -incircle(a.x, a.y, b.x, b.y, c.x, c.y, d.x, d.y)
 }

@@ -17,7 +17,6 @@ export type PageFacts = {
   readonly captions: readonly Caption[]
   readonly number: number
   readonly count: number
-  readonly units: Unit
   /** The printer that the page is corrected for. */
   readonly printer?: string
   /** Of a page that shows a part of a drawing. */
@@ -33,9 +32,13 @@ const text = { layer: 'paper', subject: 'page' } as const
 const caution =
   'Eyes, ears and lungs protected; work clamped; unplug before changing a bit or blade. The machine’s manual, local rules and qualified teaching come first.'
 
-/** What every page carries: what it belongs to, which page it is, and the two bars that prove its scale. */
-export function furniture(frame: Frame, facts: PageFacts, fonts: Fonts): readonly Mark[] {
-  return [...pageHead(frame, facts, fonts), ...foot(frame, facts, fonts), ...side(frame, facts)]
+/**
+ * What every page carries: what it belongs to, which page it is, and the two bars that prove its scale. The bars have
+ * hundreds of ticks and are the same on every page of a frame, so they are drawn once.
+ */
+export function furniture(frame: Frame, units: Unit, fonts: Fonts): (facts: PageFacts) => readonly Mark[] {
+  const same = [...foot(frame, units, fonts), ...side(frame, units)]
+  return facts => [...pageHead(frame, facts, fonts), ...same]
 }
 
 /** The strip at the top of a page: what it belongs to, which page it is, and where a tile lies. */
@@ -115,7 +118,7 @@ const mostMapShare = 0.4
 /** Room for "page 100 of 100" in large letters. */
 const rightColumn = 46
 
-function foot({ foot: box }: Frame, { units }: PageFacts, fonts: Fonts): readonly Mark[] {
+function foot({ foot: box }: Frame, units: Unit, fonts: Fonts): readonly Mark[] {
   const last = box.bottom + 0.8
   const first = last + lettering.small + 1.7
   const bar = box.top - scaleBarReach
@@ -136,7 +139,7 @@ function foot({ foot: box }: Frame, { units }: PageFacts, fonts: Fonts): readonl
   ]
 }
 
-function side({ side: box }: Frame, { units }: PageFacts): readonly Mark[] {
+function side({ side: box }: Frame, units: Unit): readonly Mark[] {
   const from = { x: box.left + scaleBarReach, y: box.bottom + barInset }
   return scaleBar({ direction: 'along', from, length: box.top - box.bottom - barInset - barTail }, units)
 }

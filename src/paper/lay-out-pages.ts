@@ -102,24 +102,22 @@ function* makePages(
   tileFacts: (tile: NonNullable<PageContent['tile']>, before: number) => TileFacts,
   fonts: Fonts,
 ): Generator<Page> {
+  // the bars are the same on every page of a frame
+  const frames = new Set(pages.map(({ frame }) => frame))
+  const furnish = new Map([...frames].map(frame => [frame, furniture(frame, units, fonts)]))
   for (const [i, { frame, placed, tile }] of pages.entries()) {
     const number = before + i + 1
     yield {
       paper: frame.paper,
       number,
       placed: placed.map(({ drawing, matrix }) => ({ drawing, matrix })),
-      furniture: furniture(
-        frame,
-        {
-          captions: placed.map(({ drawing }) => drawing.caption),
-          number,
-          count,
-          units,
-          ...(printer === undefined ? {} : { printer: printer.name }),
-          ...(tile === undefined ? {} : { tile: tileFacts(tile, before) }),
-        },
-        fonts,
-      ),
+      furniture: furnish.get(frame)!({
+        captions: placed.map(({ drawing }) => drawing.caption),
+        number,
+        count,
+        ...(printer === undefined ? {} : { printer: printer.name }),
+        ...(tile === undefined ? {} : { tile: tileFacts(tile, before) }),
+      }),
       correction: correctionFor(printer, frame.paper),
     }
   }

@@ -1,7 +1,16 @@
-import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
 import type { Unit } from '../length/unit.ts'
-import type { WrittenSize } from '../length/written-size.ts'
+import type { Located, WrittenLength } from '../yaml/written.ts'
+import type { JointPlan, PinPlan } from './joint-plan.ts'
+import type { PartPlan } from './part-plan.ts'
+
+export type * from '../yaml/written.ts'
+export type * from './cut-plan.ts'
+export type * from './fit-plan.ts'
+export type * from './joint-plan.ts'
+export type * from './outline-plan.ts'
+export type * from './part-plan.ts'
+export type * from './position-plan.ts'
 
 /**
  * A plan as it was written: every key known and of the right kind, every size parsed and none calculated, and
@@ -16,13 +25,20 @@ export type Plan = {
   readonly precision: WrittenLength
   readonly names: readonly NamedSize[]
   readonly stock: readonly StockPlan[]
+  readonly pins: readonly PinPlan[]
   readonly parts: readonly PartPlan[]
+  readonly joints: readonly JointPlan[]
+  /** What was scaled off the drawing and has been measured or asked for since. */
+  readonly confirmed: readonly ConfirmedPlan[]
 }
 
-export type Located<T> = { readonly value: T; readonly source: Source }
-
-/** A size with the place where it stands; `source` covers the size's own characters. */
-export type WrittenLength = { readonly size: WrittenSize; readonly source: Source }
+/** A name from `let`, of a stock, pin or part, or of one cut of a part: all that is scaled in it counts as given. */
+export type ConfirmedPlan = {
+  readonly name: string
+  /** A cut of the part that `name` is. */
+  readonly cut?: string
+  readonly source: Source
+}
 
 /** An entry of `let`. */
 export type NamedSize = { readonly name: Located<string>; readonly length: WrittenLength }
@@ -36,97 +52,3 @@ export type StockPlan = {
   readonly count?: Located<number>
   readonly wood?: Located<string>
 }
-
-export type PartPlan = {
-  readonly id: Located<string>
-  readonly label?: Located<string>
-  readonly note?: Located<string>
-  /** How many pieces are wanted, 1 unless said. */
-  readonly make: Located<number>
-  /** An even number of pieces, the first half as drawn and the second half mirrored left for right. */
-  readonly mirrored: boolean
-  /** The stock it is cut from. */
-  readonly from?: Located<string>
-  readonly size: PartSize
-  readonly corners: CornersPlan
-  readonly faceEdge: Located<'top' | 'bottom'>
-  readonly referenceEnd: Located<'left' | 'right'>
-  readonly cuts: readonly CutPlan[]
-  readonly source: Source
-}
-
-/** Length x width, and thickness unless the stock gives it. */
-export type PartSize = {
-  readonly length: WrittenLength
-  readonly width: WrittenLength
-  readonly thickness?: WrittenLength
-  readonly source: Source
-}
-
-export const cornerNames = ['bottom-left', 'bottom-right', 'top-right', 'top-left'] as const
-export type CornerName = (typeof cornerNames)[number]
-
-/** A corner that is not square: `1/4` or `{ round: 1/4 }`, or `{ chamfer: 1/8 }` measured along both edges. */
-export type CornerPlan = { readonly kind: 'round' | 'chamfer'; readonly length: WrittenLength }
-
-/** The corners that are not square. One value for all stands at each of the four. */
-export type CornersPlan = { readonly [C in CornerName]?: CornerPlan }
-
-/** Where something lies along one direction of a face: a distance from the side named, or in the middle. */
-export type DistancePlan =
-  | { readonly kind: 'from-side'; readonly side: Side; readonly length: WrittenLength }
-  | { readonly kind: 'centre'; readonly source: Source }
-
-/**
- * The distances as given, at most one for each direction of the face: `along` runs left to right on front, back,
- * top and bottom and front to back on the ends; `across` is the other. A direction left out is absent.
- */
-export type PositionPlan = {
-  readonly along?: DistancePlan
-  readonly across?: DistancePlan
-  /** The `at` as a whole, or the cut where there is no `at`. */
-  readonly source: Source
-}
-
-type CutBase = {
-  readonly id: Located<string>
-  readonly on: Located<Side>
-  readonly at: PositionPlan
-  readonly note?: Located<string>
-  readonly source: Source
-}
-
-/** `depth` absent: through. */
-export type HolePlan = CutBase & {
-  readonly kind: 'hole'
-  readonly diameter: WrittenLength
-  readonly depth?: WrittenLength
-}
-
-/** Holes in a line, the first at `at`, the others `spacing` apart. */
-export type RowPlan = CutBase & {
-  readonly kind: 'row'
-  readonly toward: Located<Side>
-  readonly spacing: WrittenLength
-  readonly count: Located<number>
-  readonly diameter: WrittenLength
-  readonly depth?: WrittenLength
-}
-
-/** Along the length x across it; `depth` absent: through, else a mortise. `at` leads to the near sides. */
-export type SlotPlan = CutBase & {
-  readonly kind: 'slot'
-  readonly along: WrittenLength
-  readonly across: WrittenLength
-  readonly ends: Located<'square' | 'round'>
-  readonly depth?: WrittenLength
-}
-
-/** Out of an edge or end: along the edge x into the part, through the thickness. `on` is the edge or end. */
-export type NotchPlan = CutBase & {
-  readonly kind: 'notch'
-  readonly along: WrittenLength
-  readonly into: WrittenLength
-}
-
-export type CutPlan = HolePlan | RowPlan | SlotPlan | NotchPlan

@@ -1,11 +1,11 @@
 import type { Finding } from '../finding/finding.ts'
 import { excerpt } from '../finding/visible.ts'
-import { fault } from './fault.ts'
+import { isLeaf, type Mapping, placeOf } from '../yaml/document/tree.ts'
+import { fault } from '../yaml/fault.ts'
+import { wrongKind } from '../yaml/schema/leaf.ts'
+import type { Reader } from '../yaml/schema/reader.ts'
 import type { Plan } from './plan.ts'
-import { wrongKind } from './schema/leaf.ts'
 import { plan1 } from './schema/plan-1.ts'
-import type { Reader } from './schema/reader.ts'
-import { isLeaf, type Mapping, placeOf } from './yaml/tree.ts'
 
 /** A reader for every version of the plan file that was ever released. */
 const readers: ReadonlyMap<string, Reader<Omit<Plan, 'file'>>> = new Map([['1', plan1]])

@@ -1,8 +1,8 @@
 import type { Finding, Place } from '../finding/finding.ts'
 import { excerpt } from '../finding/visible.ts'
+import { isList, isMapping, type Mapping, placeOf, sourceOf } from '../yaml/document/tree.ts'
 import { cutName } from './cut/cut-name.ts'
 import { maxIdLength } from './limits.ts'
-import { isList, isMapping, type Mapping, placeOf, sourceOf } from './yaml/tree.ts'
 
 type Range = { readonly from: number; readonly to: number; readonly part: string; readonly feature?: string }
 

@@ -18,7 +18,7 @@ let inNode: Printed
 
 beforeAll(async () => {
   const plan = await readFile(new URL(`../../examples/cliff-railway/${file}`, import.meta.url), 'utf8')
-  const fonts = await readFonts()
+  const fonts = readFonts()
   const text = { text: plan, file }
   const { pdf, findings } = await printPdf(text, {}, { fonts, version })
   const { files } = printSvg(text, {}, { fonts })

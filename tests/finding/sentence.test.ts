@@ -1,32 +1,28 @@
 import { describe, expect, it } from 'vitest'
-import type { Finding, FindingOf, Place, RuleId } from '../../src/finding/finding.ts'
-import type { RuleFacts } from '../../src/finding/rules.ts'
+import type { Finding, Place, RuleId } from '../../src/finding/finding.ts'
 import { sentence } from '../../src/finding/sentence.ts'
+import { checkCases } from './check-cases.ts'
+import type { Case } from './sentence-case.ts'
 
 const inches = { unit: 'inch', precision: 25.4 / 64 } as const
-const peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
+const _peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
 const mm = (value: number) => ({ value, unit: 'mm' as const })
-
-type Case<R extends RuleId> = Partial<Omit<FindingOf<R>, 'rule'>> & {
-  readonly facts: RuleFacts[R]
-  readonly says: string
-}
 
 /** One finding of every rule and what it says; a rule that is missing here fails the type check. */
 const cases: { readonly [R in RuleId]: Case<R> } = {
   'not-utf-8': {
     facts: { byte: '0xFF' },
-    says: 'the byte 0xFF is not UTF-8 text; save the plan as plain text in UTF-8',
+    says: 'the byte 0xFF is not UTF-8 text; save it as plain text in UTF-8',
   },
   'forbidden-character': {
     facts: { character: 'U+0007' },
-    says: 'the character U+0007 cannot be seen and may not stand in a plan; delete it',
+    says: 'the character U+0007 cannot be seen and may not stand here; delete it',
   },
   'limit-passed': {
     facts: { of: 'cuts in a part' },
     measured: { value: 3000, unit: 'count' },
     limit: { value: 2000, unit: 'count' },
-    says: '3,000 cuts in a part are more than a plan takes: at most 2,000',
+    says: '3,000 cuts in a part are more than is read: at most 2,000',
   },
   'findings-left-out': {
     facts: {},
@@ -64,18 +60,18 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
   'tab-indent': { facts: {}, says: 'a tab stands here; indent with spaces' },
   'tag-refused': {
     facts: { tag: '!important' },
-    says: 'a plan takes no tags ("!important"); put quotes around a text that begins with !',
+    says: 'tags are not read ("!important"); put quotes around a text that begins with !',
   },
-  'merge-key': { facts: {}, says: 'a plan takes no merge keys (<<); write the keys out' },
+  'merge-key': { facts: {}, says: 'merge keys (<<) are not read; write the keys out' },
   'alias-unknown': {
     facts: { name: 'new*' },
     says: '"*new*" stands for nothing; put quotes around a text that begins with *',
   },
   'alias-loop': { facts: { name: 'a' }, says: '"*a" stands inside what it stands for' },
-  'second-document': { facts: {}, says: 'a second document begins here; a file holds one plan' },
+  'second-document': { facts: {}, says: 'a second document begins here; a file holds one' },
   'yaml-version': {
     facts: { found: '1.1' },
-    says: 'the file says YAML "1.1"; a plan is YAML 1.2, leave the line out',
+    says: 'the file says YAML "1.1"; only YAML 1.2 is read, leave the line out',
   },
   'unknown-key': {
     facts: {
@@ -143,6 +139,83 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { count: '3' },
     says: "half of a mirrored part's pieces are mirrored, so their number is even; found: 3",
   },
+  'duplicate-edge': {
+    facts: { name: 'foot' },
+    says: 'two edges of this outline are called "foot"; give each a name of its own',
+  },
+  'side-twice': { facts: { side: 'deck' }, says: '"deck" stands here twice; name each side once' },
+  'faces-differ': {
+    facts: { first: 'front', second: 'top' },
+    says: 'a cut on "front" and "top" has no place that serves both; make two cuts of it',
+  },
+  'precision-unusable': {
+    facts: { found: '1/10', wanted: '1/64, 1/32' },
+    says: 'sizes cannot be shown in steps of "1/10"; wanted: 1/64, 1/32',
+  },
+  'unknown-cut': {
+    facts: { found: 'pivt', within: 'arm', nearest: 'pivot', allowed: 'pivot, slot' },
+    says: '"arm" has no cut or side "pivt"; did you mean "pivot"? (cuts: pivot, slot)',
+  },
+  'unknown-pin': {
+    facts: { found: 'axel', nearest: 'axle', allowed: 'axle' },
+    says: 'there is no pin "axel"; did you mean "axle"? (pins: axle)',
+  },
+  'unknown-edge': {
+    facts: { found: 'fot', nearest: 'foot', allowed: 'front, foot' },
+    says: '"fot" is neither a side nor a straight edge of the outline with that name; did you mean "foot"? (known: front, foot)',
+  },
+  'unknown-arc': {
+    facts: { found: 'top-left', allowed: '' },
+    says: 'no rounded corner and no arc of the outline is called "top-left", so it has no centre',
+  },
+  'unknown-piece': {
+    facts: { found: 'arm/3', part: 'arm', pieces: { value: 2, unit: 'count' } },
+    says: 'there is no piece "arm/3"; of "arm" the plan makes 2',
+  },
+  'unknown-member': {
+    facts: { found: 'posts.7', row: 'posts', count: { value: 6, unit: 'count' } },
+    says: 'there is no hole "posts.7"; "posts" has 6',
+  },
+  'unknown-confirmed': {
+    facts: { found: 'gage', nearest: 'gauge', allowed: 'gauge' },
+    says: '"gage" cannot be confirmed, nothing is called that; did you mean "gauge"? (known: gauge)',
+  },
+  'place-cycle': {
+    facts: { chain: 'a → b → a' },
+    says: 'these cuts are placed from each other, and none from a side: a → b → a',
+  },
+  'from-other-face': {
+    facts: { cut: 'pivot', face: 'front', wanted: 'a cut on the same face or on the opposite one' },
+    says: '"pivot" lies on the front, so nothing here can be placed from it; wanted: a cut on the same face or on the opposite one',
+  },
+  'no-joint': {
+    facts: { found: 'floor.slot', wanted: 'a hole, such as part.hole' },
+    says: '"floor.slot" does not serve in this joint; wanted: a hole, such as part.hole',
+  },
+  'outline-needs-size': {
+    facts: { side: 'right' },
+    says: 'a distance from the right wants a part that says its size; give the part a size: beside its outline, or measure from the left and the bottom',
+  },
+  'arc-radius-too-small': {
+    facts: { radius: mm(25.4), least: mm(50.8) },
+    says: 'a radius of 1" (25.4 mm) does not reach from one end of the arc to the other; at least 2" (50.8 mm) is wanted',
+  },
+  'arc-impossible': {
+    facts: { why: 'in-line' },
+    says: 'this arc cannot be drawn: the three points lie in one line; write to: for a straight edge',
+  },
+  'corner-no-room': {
+    facts: { corner: 'nose', why: 'no-room', size: mm(25.4) },
+    says: 'there is no room for 1" (25.4 mm) at nose: the edges that meet there are too short',
+  },
+  'curve-impossible': {
+    facts: { points: { value: 3, unit: 'count' } },
+    says: 'two neighbouring points of this curve are one; leave one of them out',
+  },
+  'nothing-left': {
+    facts: { what: 'the inside of the ring', size: mm(50.8), limit: mm(25.4) },
+    says: 'the inside of the ring comes to 2" (50.8 mm), and the limit is 1" (25.4 mm): nothing is left of the part',
+  },
   'duplicate-id': {
     facts: { id: 'peg' },
     says: 'two cuts of this part are called "peg"; give each a name of its own',
@@ -160,6 +233,18 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     says: '"front" says nothing about a place on the front; there it is a distance from left or right, and bottom or top',
   },
   'not-both': { facts: { first: 'left', second: 'right' }, says: 'give left or right, not both' },
+  'setting-out-of-range': {
+    facts: { what: 'the kerf', size: mm(304.8), least: mm(0), largest: mm(25.4) },
+    says: 'the kerf comes to 12" (304.8 mm); wanted: 0" (0 mm) to 1" (25.4 mm)',
+  },
+  'not-a-time': {
+    facts: { found: 'soon', wanted: 'minutes or hours, such as 30 min or 24 h' },
+    says: '"soon" is no time; wanted: minutes or hours, such as 30 min or 24 h',
+  },
+  'steps-backward': {
+    facts: { found: '5 to 3 by 1' },
+    says: '"5 to 3 by 1" leads from the larger to the smaller; wanted: the smallest first, such as 1/32 to 1/2 by 1/64',
+  },
   'size-formula': {
     facts: { found: 'gage', wanted: 'a named size', nearest: 'gauge' },
     says: '"gage" cannot be worked out; wanted: a named size; did you mean "gauge"?',
@@ -188,22 +273,7 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { found: 'front', allowed: 'left, right' },
     says: 'a row on this face cannot run toward "front" (one of: left, right)',
   },
-  'position-missing': {
-    facts: { what: 'hole', wanted: 'left or right, and one from front or back' },
-    places: [peg],
-    says: 'hole peg of beam has no place on the top; it wants a distance from left or right, and one from front or back',
-  },
-  'size-missing': {
-    facts: { what: 'hole', wanted: 'diameter' },
-    places: [peg],
-    says: 'the drawing does not give the diameter of hole peg of beam',
-  },
-  'outside-part': {
-    facts: { what: 'slot', beyond: 'right end' },
-    places: [peg],
-    measured: mm(3.175),
-    says: 'slot peg of beam goes 1/8" (3.18 mm) past the right end of the part',
-  },
+  ...checkCases,
   'does-not-fit': {
     facts: {
       sheet: 'template',

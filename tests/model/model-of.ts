@@ -1,6 +1,6 @@
 import { buildModel } from '../../src/model/build/model.ts'
 import type { Feature } from '../../src/model/feature.ts'
-import type { Model, Part, Solid } from '../../src/model/part.ts'
+import { faceOf, type Model, type Part, type Solid } from '../../src/model/part.ts'
 import { type Point3, toPart } from '../../src/model/pose.ts'
 import { readPlan } from '../../src/plan/read-plan.ts'
 
@@ -41,7 +41,7 @@ export function onlyPart(model: Model): Part {
 /** Where in the part the centre of a bore lies. */
 export function boreInPart(solid: Solid, { face, shape }: Feature): Point3 {
   if (shape.kind !== 'bore') throw new Error(`${shape.kind} is no bore`)
-  return toPart(solid.faces[face].pose, shape.centre)
+  return toPart(faceOf(solid, face).pose, shape.centre)
 }
 
 /** The centres of all bores of a solid, on their faces. */

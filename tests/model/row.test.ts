@@ -50,8 +50,8 @@ test('the holes of a row are called by its name and their number, and know their
     'row: posts, at: center, toward: right, spacing: 10, count: 2, diameter: 2, depth: 4',
   ])
   expect(part.drawn.features.map(({ id, row }) => [id, row])).toEqual([
-    ['posts.1', { row: 'posts', number: 1, count: 2 }],
-    ['posts.2', { row: 'posts', number: 2, count: 2 }],
+    ['posts.1', { row: 'posts', pattern: 'row', number: 1, count: 2 }],
+    ['posts.2', { row: 'posts', pattern: 'row', number: 2, count: 2 }],
   ])
 })
 

@@ -1,17 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import {
-  maxAliases,
-  maxBytes,
-  maxCuts,
-  maxFindings,
-  maxLabelLength,
-  maxNesting,
-  maxNoteLength,
-  maxParts,
-  maxTokens,
-  maxValues,
-} from '../../src/plan/limits.ts'
+import { maxCuts, maxLabelLength, maxNoteLength, maxParts } from '../../src/plan/limits.ts'
 import { readPlan } from '../../src/plan/read-plan.ts'
+import { maxAliases, maxBytes, maxFindings, maxNesting, maxTokens, maxValues } from '../../src/yaml/limits.ts'
 import { keptPromise } from './promise.ts'
 import { findingsOf, onlyFindingOf, withPart } from './reading.ts'
 

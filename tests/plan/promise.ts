@@ -1,7 +1,7 @@
 import { locate } from '../../src/finding/locate.ts'
 import { sentence } from '../../src/finding/sentence.ts'
-import { maxFindings } from '../../src/plan/limits.ts'
 import { type ReadPlan, readPlan } from '../../src/plan/read-plan.ts'
+import { maxFindings } from '../../src/yaml/limits.ts'
 
 const style = { unit: 'inch', precision: 25.4 / 64 } as const
 

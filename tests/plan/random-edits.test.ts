@@ -4,7 +4,7 @@ import { expect, it } from 'vitest'
 import { mutate, randomFrom } from './mutate.ts'
 import { keptPromise } from './promise.ts'
 
-const plans = ['cliff-car', 'pier-bracket', 'with-later-keys'].map(name =>
+const plans = ['cliff-car', 'pier-bracket', 'the-contract'].map(name =>
   readFileSync(new URL(`fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
 )
 

@@ -1,11 +1,17 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import type { Located, WrittenLength } from '../../src/plan/plan.ts'
+import type { CutPlan, HolePlan, Located, PartPlan, WrittenLength } from '../../src/plan/plan.ts'
 import { readPlan } from '../../src/plan/read-plan.ts'
 import { planOf, withCut, withPart } from './reading.ts'
 
 const plan = (name: string) => readFileSync(new URL(`fixtures/plans/${name}.yaml`, import.meta.url), 'utf8')
 const written = (length: WrittenLength | undefined) => length?.size.written
+const rectangle = (part: PartPlan | undefined) => {
+  if (part?.shape.kind !== 'rectangle') throw new Error('no rectangle')
+  return part.shape
+}
+const faces = (cut: CutPlan) => (cut.kind === 'notch' ? [cut.edge.value] : cut.on.map(value))
+const diameterOf = ({ bore }: HolePlan) => (bore.kind === 'diameter' ? bore.diameter : undefined)
 const value = <T>(located: Located<T> | undefined) => located?.value
 
 describe('a plan', () => {
@@ -34,30 +40,31 @@ describe('a plan', () => {
       ['bolster', 2, false],
       ['floor', 1, false],
     ])
-    expect(written(frame?.size.length)).toBe('6 7/8')
-    expect(written(frame?.size.thickness)).toBe('board')
-    expect(floor?.size.thickness).toBeUndefined()
+    expect(written(rectangle(frame).size.length)).toBe('6 7/8')
+    expect(written(frame?.thickness)).toBe('board')
+    expect(floor?.thickness).toBeUndefined()
     expect(value(frame?.from)).toBe('plank')
-    expect(Object.keys(frame?.corners ?? {})).toEqual(['bottom-right', 'top-left'])
-    expect(frame?.corners['bottom-right']?.kind).toBe('chamfer')
+    expect(Object.keys(rectangle(frame).corners)).toEqual(['bottom-right', 'top-left'])
+    expect(rectangle(frame).corners['bottom-right']?.kind).toBe('chamfer')
     expect([value(frame?.faceEdge), value(frame?.referenceEnd)]).toEqual(['bottom', 'left'])
   })
 
   it('has cuts of every kind', () => {
-    expect(frame?.cuts.map(cut => [cut.kind, cut.id.value, cut.on.value])).toEqual([
-      ['hole', 'front-axle', 'front'],
-      ['hole', 'rear-axle', 'front'],
-      ['row', 'rail-posts', 'top'],
-      ['slot', 'cross-member', 'front'],
-      ['notch', 'step', 'bottom'],
+    expect(frame?.cuts.map(cut => [cut.kind, cut.id.value, faces(cut)])).toEqual([
+      ['hole', 'front-axle', ['front']],
+      ['hole', 'rear-axle', ['front']],
+      ['row', 'rail-posts', ['top']],
+      ['slot', 'cross-member', ['front']],
+      ['notch', 'step', ['bottom']],
     ])
     const row = frame?.cuts[2]
-    expect(row?.kind === 'row' && [row.toward.value, row.count.value, written(row.spacing)]).toEqual([
-      'right',
-      6,
-      '1 3/16',
-    ])
-    expect(row?.at.across).toMatchObject({ kind: 'centre' })
+    expect(row?.kind === 'row' && row.count.value).toBe(6)
+    expect(row?.kind === 'row' && row.run).toMatchObject({
+      kind: 'spacing',
+      toward: { value: 'right' },
+      spacing: { size: { written: '1 3/16' } },
+    })
+    expect(row?.at).toMatchObject({ kind: 'from-sides', across: { kind: 'centre' } })
     const slot = floor?.cuts[0]
     expect(slot?.kind === 'slot' && [written(slot.along), written(slot.across), slot.ends.value]).toEqual([
       'board',
@@ -73,8 +80,8 @@ describe('a plan', () => {
 
   it('carries along what is unknown and what has no place', () => {
     const drain = floor?.cuts[1]
-    expect(drain?.kind === 'hole' && drain.diameter.size.kind).toBe('unknown')
-    expect(Object.keys(drain?.at ?? {})).toEqual(['source'])
+    expect(drain?.kind === 'hole' && diameterOf(drain)?.size.kind).toBe('unknown')
+    expect(Object.keys(drain?.at ?? {})).toEqual(['kind', 'source'])
     const axle = bolster?.cuts[0]
     expect(axle?.kind === 'hole' && axle.depth?.size).toMatchObject({ kind: 'size', scaled: true })
   })
@@ -94,7 +101,8 @@ describe('a plan', () => {
     for (const { size, source } of sizes) expect(at(source)).toBe(size.written)
     expect(at(frame!.id.source)).toBe('side-frame')
     expect(at(frame!.cuts[0]!.source)).toMatch(/^hole: front-axle\n.*\n.*axle \+ 1\/64$/)
-    expect(at(frame!.cuts[0]!.at.source)).toBe('{ left: 1 3/16, bottom: 5/8 }')
+    const [axle] = frame!.cuts
+    expect(axle?.kind === 'hole' && at(axle.at.source)).toBe('{ left: 1 3/16, bottom: 5/8 }')
   })
 
   it('is the same with a byte order mark, with CR LF and as bytes', () => {
@@ -113,7 +121,7 @@ describe('a plan', () => {
     const stop = bracket.parts[0]?.cuts[1]
     expect(stop?.kind === 'hole' && written(stop.depth)).toBe('8.0')
     expect(value(stop?.note)).toBe("not through; 'brad point'")
-    expect(Object.keys(bracket.parts[1]?.corners ?? {})).toHaveLength(4)
+    expect(Object.keys(rectangle(bracket.parts[1]).corners)).toHaveLength(4)
   })
 })
 
@@ -122,7 +130,7 @@ describe('a value', () => {
     for (const size of ['0.10', '1.50', '007', '"3"', "'2 1/2'"]) {
       const [part] = planOf(withCut('hole: peg', `diameter: ${size}`)).parts
       const cut = part?.cuts[0]
-      expect(cut?.kind === 'hole' && written(cut.diameter)).toBe(size.replace(/['"]/g, ''))
+      expect(cut?.kind === 'hole' && written(diameterOf(cut))).toBe(size.replace(/['"]/g, ''))
     }
   })
 
@@ -150,12 +158,18 @@ describe('a value', () => {
         '  diameter: 1',
       ),
     ).parts
-    expect(part?.cuts[1]?.at.along).toEqual(part?.cuts[0]?.at.along)
+    const [first, second] = part!.cuts
+    expect(first?.at).toMatchObject({ along: { side: 'left' } })
+    expect(second?.at).toEqual(first?.at)
   })
 })
 
 describe('a position', () => {
-  const at = (...lines: readonly string[]) => planOf(withCut(...lines, 'diameter: 1')).parts[0]!.cuts[0]!.at
+  const at = (...lines: readonly string[]) => {
+    const cut = planOf(withCut(...lines, 'diameter: 1')).parts[0]!.cuts[0]!
+    if (cut.kind !== 'hole' || cut.at.kind !== 'from-sides') throw new Error('no hole, or not from sides')
+    return cut.at
+  }
 
   it('in the center is in the middle both ways', () => {
     for (const word of ['center', 'centre']) {
@@ -178,7 +192,7 @@ describe('a position', () => {
 
   it('of a notch has only the direction along its edge', () => {
     const notch = planOf(withCut('notch: step', 'on: right', 'at: center', 'size: 1 x 1/2')).parts[0]?.cuts[0]
-    expect(Object.keys(notch?.at ?? {})).toEqual(['across', 'source'])
+    expect(notch).toMatchObject({ kind: 'notch', edge: { value: 'right' }, at: { kind: 'centre' } })
   })
 })
 

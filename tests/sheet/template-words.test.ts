@@ -158,3 +158,12 @@ parts:
 `).map(s => s.id)
   expect(new Set(ids).size).toBe(6)
 })
+
+test('boring comes before sawing, and is not spoken of where nothing is bored', () => {
+  expect(keyText(firstDrawing(planWithCuts(['hole: pin, on: left, at: center, diameter: 3'])))).toContain(
+    'Bore first, while the piece is a rectangle; then saw outside the line and sand to it.',
+  )
+  const plain = keyText(firstDrawing(planOf('')))
+  expect(plain).toContain('The middle of the thin line is the edge. Saw outside the line and sand to it.')
+  expect(plain).not.toContain('Bore')
+})

@@ -26,7 +26,8 @@ export async function print(plan: string, options: PrintOptions, shell: Shell): 
     )
   }
   const date = fileDate(shell.env)
-  const [text, fonts] = await Promise.all([readPlanFile(plan, shell.stdin), readFonts()])
+  const text = await readPlanFile(plan, shell.stdin)
+  const fonts = readFonts()
   const around = { fonts, version, ...(date === undefined ? {} : { date }) }
   const printed = await printPdf(text, toChoices(options), around)
   const { pdf, pages } = printed

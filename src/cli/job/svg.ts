@@ -17,7 +17,8 @@ import { type OutputOptions, toChoices } from './options.ts'
 /** Prints a plan as SVG files in one folder. */
 export async function svg(plan: string, options: OutputOptions, shell: Shell): Promise<ExitCode> {
   const folder = folderFor(plan, namedOutput(options.output, 'folder'))
-  const [text, fonts] = await Promise.all([readPlanFile(plan, shell.stdin), readFonts()])
+  const text = await readPlanFile(plan, shell.stdin)
+  const fonts = readFonts()
   const printed = printSvg(text, toChoices(options), { fonts })
   const { files, pages } = printed
   report(printed, shell.stderr)

@@ -17,4 +17,6 @@ export const modelSentences: Sentences<keyof ModelFacts> = {
     `the corners along the ${visible(facts.edge)} take ${show(facts.corners)}, and it is ${show(facts.available)} long`,
   'row-direction': ({ facts }) =>
     `a row on this face cannot run toward ${quoted(facts.found)}${listed('one of', facts.allowed)}`,
+  'precision-unusable': ({ facts }) =>
+    `sizes cannot be shown in steps of ${quoted(facts.found)}; wanted: ${visible(facts.wanted)}`,
 }

@@ -10,6 +10,11 @@ export const planSentences: Sentences<keyof PlanFacts> = {
     `half of a mirrored part's pieces are mirrored, so their number is even; found: ${facts.count}`,
   'duplicate-id': ({ facts }) =>
     `two cuts of this part are called ${quoted(facts.id)}; give each a name of its own`,
+  'duplicate-edge': ({ facts }) =>
+    `two edges of this outline are called ${quoted(facts.name)}; give each a name of its own`,
+  'side-twice': ({ facts }) => `${quoted(facts.side)} stands here twice; name each side once`,
+  'faces-differ': ({ facts }) =>
+    `a cut on ${quoted(facts.first)} and ${quoted(facts.second)} has no place that serves both; make two cuts of it`,
   'cut-kind-missing': ({ facts }) =>
     `a cut begins with what it is and its name${listed('one of', facts.allowed)}`,
   'two-cut-kinds': ({ facts }) =>

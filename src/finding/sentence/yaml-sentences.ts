@@ -22,12 +22,12 @@ export const yamlSentences: Sentences<keyof YamlFacts> = {
     `a ~ alone means nothing at all; write the size behind it, ${quoted(`${facts.key}: ~ 3/8`)}, or unknown`,
   'tab-indent': () => 'a tab stands here; indent with spaces',
   'tag-refused': ({ facts }) =>
-    `a plan takes no tags (${quoted(facts.tag)}); put quotes around a text that begins with !`,
-  'merge-key': () => 'a plan takes no merge keys (<<); write the keys out',
+    `tags are not read (${quoted(facts.tag)}); put quotes around a text that begins with !`,
+  'merge-key': () => 'merge keys (<<) are not read; write the keys out',
   'alias-unknown': ({ facts }) =>
     `${quoted(`*${facts.name}`)} stands for nothing; put quotes around a text that begins with *`,
   'alias-loop': ({ facts }) => `${quoted(`*${facts.name}`)} stands inside what it stands for`,
-  'second-document': () => 'a second document begins here; a file holds one plan',
+  'second-document': () => 'a second document begins here; a file holds one',
   'yaml-version': ({ facts }) =>
-    `the file says YAML ${quoted(facts.found)}; a plan is YAML 1.2, leave the line out`,
+    `the file says YAML ${quoted(facts.found)}; only YAML 1.2 is read, leave the line out`,
 }

@@ -1,7 +1,7 @@
 import type { Region } from '../shape/contour.ts'
 import type { Outcome } from '../shape/outcome.ts'
 import { openContour, overlay } from './overlay.ts'
-import { addContour, createPack } from './pack.ts'
+import { addContour, createPack, weigh } from './pack.ts'
 import { runsLeft } from './runs-left.ts'
 
 /** Everything that lies in a region of either list, or of several. */
@@ -49,8 +49,10 @@ function combine(
         const contour = contours[k]!
         // roles are owned: an outer contour fills and a hole empties, whichever way they run
         const fills = k === 0 ? 1 : -1
-        const at = addContour(pack, contour, operand, runsLeft(contour) ? fills : -fills)
+        const begin = pack.segmentCount
+        const at = addContour(pack, contour, operand, fills)
         if (at !== -1) return openContour(operation, k, at, { first, second })
+        if (!runsLeft(pack, begin, pack.segmentCount)) weigh(pack, begin, operand, -fills)
       }
     }
   }

@@ -19,7 +19,7 @@ export type Faces = {
   readonly sameFace: readonly (readonly [number, number])[]
 }
 
-/** Where the windings contradict each other: the number of a half-edge or of a part of the arrangement. */
+/** That windings contradict each other, and about where, in mm. */
 export type Contradiction = { readonly reason: string; readonly x: number; readonly y: number }
 
 /**

@@ -26,6 +26,9 @@ export function clearance(hits: readonly Hit[], k: number): number {
 /** Fractions of an edge's height at which its level line is tried until its hits are clearly apart. */
 const fractions = [0.5, 0.38, 0.63, 0.27, 0.74, 0.44, 0.57, 0.31, 0.69, 0.17, 0.83]
 
+/** Of so many hits two are always near each other, at every height: one line is as good as another. */
+const many = 1000
+
 /** The edges that the level line through an edge meets, from left to right. */
 export function castThrough(
   pack: Pack,
@@ -45,21 +48,17 @@ export function castThrough(
       best = hits
       bestGap = gap
     }
-    if (bestGap > doubt) break
+    if (bestGap > doubt || hits.length > many) break
   }
   return best
 }
 
 function levelHits(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, level: number): Hit[] {
   const hits: Hit[] = []
-  // an edge stands for all that were merged into it, and is met once
-  const seen = new Set<number>()
   visitLevel(tree, level, segment => {
     for (let k = edges.pieceStart[segment]!; k < edges.pieceStart[segment + 1]!; k++) {
-      const edge = graph.standsFor[k]!
-      if (edge === -1 || seen.has(edge)) continue
-      seen.add(edge)
-      meetLevel(pack, edges, edge, level, hits)
+      // one that was merged into another is met in its stead
+      if (graph.standsFor[k] === k) meetLevel(pack, edges, k, level, hits)
     }
   })
   return hits.sort((p, q) => p.x - q.x || p.edge - q.edge)

@@ -211,6 +211,12 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
   return -1
 }
 
+/** Gives the segments from `begin` on another weight than they were added with. */
+export function weigh(pack: Pack, begin: number, operand: 0 | 1, weight: number): void {
+  const windings = operand === 0 ? pack.first : pack.second
+  windings.fill(weight, begin, pack.segmentCount)
+}
+
 /** Whether an arc of less than a half turn stands no farther from its chord than `coincident`. */
 export function isFlat(chordSquared: number, radius: number): boolean {
   return chordSquared <= 8 * radius * coincident

@@ -1,37 +1,56 @@
-import { signedArea } from '../measure/area.ts'
-import type { Contour } from '../shape/contour.ts'
+import { angleLessSine } from '../measure/area.ts'
+import type { Pack } from './pack.ts'
 
-/**
- * Whether a closed contour runs counter-clockwise, by the sign of its area. The circular segments of the arcs are
- * not measured but kept between bounds (two thirds of chord times sagitta, the parabola's, and π/4 of it, the half
- * circle's), which nearly always decides and is much quicker.
- */
-export function runsLeft(contour: Contour): boolean {
-  const { segments } = contour
-  const corner = segments[0]?.from
-  if (corner === undefined) return true
-  const { x: ox, y: oy } = corner
-  let twice = 0
-  let doubt = 0
-  for (const s of segments) {
-    const { from, to } = s
-    twice += (from.x - ox) * (to.y - oy) - (from.y - oy) * (to.x - ox)
-    if (s.kind === 'line') continue
-    const dx = to.x - from.x
-    const dy = to.y - from.y
-    const chordSquared = dx * dx + dy * dy
-    const r = s.radius
-    // the centre lies left of the chord of a left arc of less than a half turn
-    const high = s.turn * (dx * (s.centre.y - from.y) - dy * (s.centre.x - from.x)) < 0
-    if (high) return signedArea(contour) >= 0
-    const sagitta = r - Math.sqrt(Math.max(0, r * r - chordSquared / 4))
-    const box = Math.sqrt(chordSquared) * sagitta
-    twice += s.turn * segmentMiddle * box
-    doubt += segmentSpread * box
-  }
-  return Math.abs(twice) > doubt ? twice > 0 : signedArea(contour) >= 0
-}
-
-/** Twice the area of a circular segment lies between 4/3 and π/2 of chord times sagitta: the middle, and how far off. */
+/** Twice the area of a circular segment lies between 4/3 and π/2 of chord times sagitta (parabola, half circle). */
 const segmentMiddle = (4 / 3 + Math.PI / 2) / 2
 const segmentSpread = (Math.PI / 2 - 4 / 3) / 2
+
+/**
+ * Whether the packed segments from `begin` up to `end`, a closed contour, run counter-clockwise, by the sign of
+ * the area. The circular segments of the arcs are kept between bounds, which nearly always decides; only where it
+ * does not are they measured.
+ */
+export function runsLeft(pack: Pack, begin: number, end: number): boolean {
+  if (begin === end) return true
+  const { x, y, from, to, radius } = pack
+  const ox = x[from[begin]!]!
+  const oy = y[from[begin]!]!
+  let twice = 0
+  let arcs = 0
+  let doubt = 0
+  for (let s = begin; s < end; s++) {
+    const a = from[s]!
+    const b = to[s]!
+    const ax = x[a]!
+    const ay = y[a]!
+    const bx = x[b]!
+    const by = y[b]!
+    twice += (ax - ox) * (by - oy) - (ay - oy) * (bx - ox)
+    const r = radius[s]!
+    if (r === 0) continue
+    const dx = bx - ax
+    const dy = by - ay
+    const chordSquared = dx * dx + dy * dy
+    const sagitta = r - Math.sqrt(Math.max(0, r * r - chordSquared / 4))
+    const box = Math.sqrt(chordSquared) * sagitta
+    arcs += pack.turn[s]! * segmentMiddle * box
+    doubt += segmentSpread * box
+  }
+  if (Math.abs(twice + arcs) > doubt) return twice + arcs > 0
+  for (let s = begin; s < end; s++) {
+    const r = radius[s]!
+    if (r > 0) twice += pack.turn[s]! * r * r * angleLessSine(sweepOf(pack, s))
+  }
+  return twice >= 0
+}
+
+/** The angle that a packed arc turns, at most half a turn, without its sign. */
+function sweepOf(pack: Pack, s: number): number {
+  const a = pack.from[s]!
+  const b = pack.to[s]!
+  const ux = pack.x[a]! - pack.centreX[s]!
+  const uy = pack.y[a]! - pack.centreY[s]!
+  const vx = pack.x[b]! - pack.centreX[s]!
+  const vy = pack.y[b]! - pack.centreY[s]!
+  return Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy))
+}

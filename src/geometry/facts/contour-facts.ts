@@ -29,6 +29,7 @@ export type Doubling = {
   readonly to: Point
 }
 
+/** What {@link contourFacts} finds. */
 export type ContourFacts = {
   readonly gaps: readonly Gap[]
   /** Segments no longer than `coincident`. */

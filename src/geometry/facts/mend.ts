@@ -23,6 +23,7 @@ export type Repair =
   | { readonly kind: 'turned' | 'closed'; readonly contour: number }
   | { readonly kind: 'joined'; readonly contour: number; readonly to: number }
 
+/** The contours mended, and everything that was done to them. */
 export type Mended = { readonly contours: readonly Contour[]; readonly repairs: readonly Repair[] }
 
 /**

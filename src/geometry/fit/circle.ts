@@ -11,6 +11,12 @@ export type CircleFit = Residuals & { readonly centre: Point; readonly radius: n
 /** The method either settles in a few dozen steps or is caught between points that make no circle. */
 const mostSteps = 500
 
+/** As usual for the method: between its bold steps and steepest descent; a factor, so without a unit. */
+const firstDamping = 1e-3
+
+/** From here ten times more makes a difference within a few steps; from nothing it never would. */
+const leastDamping = 1e-12
+
 /**
  * The circle for which the sum of the squared distances of the points is least (not of some easier algebraic
  * measure, which pulls the circle of a short arc too small).
@@ -34,7 +40,7 @@ export function fitCircle(points: readonly Point[]): Outcome<CircleFit> {
   const size = Math.sqrt(local.reduce((sum, p) => sum + p.x * p.x + p.y * p.y, 0) / local.length)
   let at = algebraicCircle(local)
   let square = sumOfSquares(local, at)
-  let damping = 1e-3
+  let damping = firstDamping
   for (let step = 0; step < mostSteps; step++) {
     const move = dampedStep(local, at, damping)
     const next = { x: at.x + move.x, y: at.y + move.y, r: at.r + move.r }
@@ -51,7 +57,7 @@ export function fitCircle(points: readonly Point[]): Outcome<CircleFit> {
       at = next
       square = nextSquare
       damping /= 10
-    } else damping = Math.max(damping * 10, 1e-12)
+    } else damping = Math.max(damping * 10, leastDamping)
   }
   return fail('no-end', { x: origin.x + at.x, y: origin.y + at.y, radius: at.r })
 }

@@ -1,3 +1,4 @@
+import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
 import { distance, type Point } from '../shape/point.ts'
@@ -5,13 +6,14 @@ import type { Arc, Segment } from '../shape/segment.ts'
 import { spans } from '../shape/span.ts'
 import type { Disc } from './carrier.ts'
 
-/** Each round lets the circle grow; shapes met in practice settle within a dozen. */
+/** Each round lets the circle grow; shapes met in practice settle within a few dozen. */
 const mostRounds = 1000
 
 /**
  * The smallest circle around some contours; arcs count exactly.
  *
- * Fails with reason `empty` when there is nothing to go round, and with `no-end` should the search not settle.
+ * Fails with reason `empty` when there is nothing to go round, and with `no-end` should the search not settle:
+ * a circle that is given is at most `coincident` larger than the smallest, and nearly always exact.
  *
  * Source: the smallest circle is held by at most three things; the thing farthest outside the present circle
  * joins those that hold it, until nothing is outside (the scheme of Gärtner, Fast and Robust Smallest Enclosing
@@ -34,23 +36,23 @@ export function enclosingCircleOfPoints(points: readonly Point[]): Outcome<Disc>
 function enclose(operation: string, segments: readonly Segment[], input: unknown): Outcome<Disc> {
   const first = segments[0]
   if (first === undefined) return failure({ operation, reason: 'empty', facts: {}, input })
-  let { circle, holding } = smallestAround([first]) ?? {
-    circle: { centre: first.from, radius: 0 },
-    holding: [first],
-  }
+  let holding: readonly Segment[] = [first]
+  let circle = smallestAround(holding)
+  // no circle around everything is smaller than one around a few, nor need it be larger than the best so far
+  let best: Disc = { ...circle, radius: Infinity }
   for (let round = 0; round < mostRounds; round++) {
     const outermost = farthest(segments, circle.centre)
-    if (outermost.reach - circle.radius <= roundingOf(circle)) return success(circle)
-    const found = smallestAround([...holding, outermost.segment])
-    if (found === undefined) break
-    circle = found.circle
-    holding = found.holding
+    if (outermost.reach < best.radius) best = { centre: circle.centre, radius: outermost.reach }
+    if (best.radius - circle.radius <= roundingOf(best)) return success(best)
+    const together = [...holding, outermost.segment]
+    const found = smallestAround(together)
+    if (!(found.radius > circle.radius)) break
+    circle = found
+    holding = needed(together, circle)
   }
-  return failure({ operation, reason: 'no-end', facts: circleFacts(circle), input })
-}
-
-function circleFacts({ centre, radius }: Disc) {
-  return { x: centre.x, y: centre.y, radius }
+  if (best.radius - circle.radius <= coincident) return success(best)
+  const { centre, radius } = best
+  return failure({ operation, reason: 'no-end', facts: { x: centre.x, y: centre.y, radius }, input })
 }
 
 function farthest(segments: readonly Segment[], from: Point): { segment: Segment; reach: number } {
@@ -74,34 +76,43 @@ function hasFarSide(a: Arc, p: Point): boolean {
   return spans(a, { x: 2 * a.centre.x - p.x, y: 2 * a.centre.y - p.y })
 }
 
-/** The smallest circle around at most four edges, by trying all that can hold it, and the edges that do. */
-function smallestAround(
-  segments: readonly Segment[],
-): { circle: Disc; holding: readonly Segment[] } | undefined {
-  type Hold = Disc & { readonly segment: Segment }
+/** Those of a few edges without which the smallest circle around them would be smaller. */
+function needed(segments: readonly Segment[], circle: Disc): readonly Segment[] {
+  return segments.reduce((kept, segment) => {
+    const others = kept.filter(s => s !== segment)
+    const without = others.length > 0 ? smallestAround(others).radius : 0
+    return circle.radius - without <= roundingOf(circle) ? others : kept
+  }, segments)
+}
+
+type Hold = Disc & { readonly segment: Segment }
+
+/**
+ * The smallest circle around a few edges. Of all circles that some three of their ends and arcs could hold,
+ * that whose centre is least far from the farthest of the edges: a centre that came out badly, of nearly
+ * collinear things say, is farther than others and drops out.
+ */
+function smallestAround(segments: readonly Segment[]): Disc {
   const holds = segments.flatMap((segment): readonly Hold[] => {
     const ends = [segment.from, segment.to].map(centre => ({ centre, radius: 0, segment }))
     return segment.kind === 'line'
       ? ends
       : [...ends, { centre: segment.centre, radius: segment.radius, segment }]
   })
-  let best: { circle: Disc; holding: readonly Segment[] } | undefined
-  const consider = (circle: Disc | undefined, ...by: readonly Hold[]) => {
-    if (circle === undefined || !(circle.radius < (best?.circle.radius ?? Infinity))) return
-    // a circle that the arc's own circle would hold, but the arc does not reach, is another arc's affair
-    for (const { radius, segment } of by) {
-      if (radius > 0 && segment.kind === 'arc' && !hasFarSide(segment, circle.centre)) return
-    }
-    const excess = farthest(segments, circle.centre).reach - circle.radius
-    if (!(excess <= roundingOf(circle))) return
-    best = { circle, holding: [...new Set(by.map(h => h.segment))] }
+  let best: Disc = { centre: segments[0]!.from, radius: Infinity }
+  const consider = (centre: Point) => {
+    // three things in line, or as good as, have no circle: their centre is a division by nothing
+    if (!Number.isFinite(centre.x) || !Number.isFinite(centre.y)) return
+    const { reach } = farthest(segments, centre)
+    if (reach < best.radius) best = { centre, radius: reach }
   }
   holds.forEach((a, i) => {
-    // the circle of an arc of at least half a turn is the smallest around it
-    if (a.radius > 0) consider(a, a)
+    // an end alone holds nothing unless it is all there is; an arc of half a turn and more holds its circle
+    consider(a.centre)
     holds.slice(0, i).forEach((b, j) => {
-      consider(aroundTwo(a, b), a, b)
-      for (const c of holds.slice(0, j)) for (const found of aroundThree(a, b, c)) consider(found, a, b, c)
+      const pair = aroundTwo(a, b)
+      if (pair !== undefined) consider(pair)
+      for (const c of holds.slice(0, j)) for (const centre of aroundThree(a, b, c)) consider(centre)
     })
   })
   return best
@@ -112,26 +123,23 @@ function roundingOf({ centre, radius }: Disc): number {
   return 256 * Number.EPSILON * (Math.abs(centre.x) + Math.abs(centre.y) + radius)
 }
 
-/** The smallest circle around two others, when neither is inside the other. */
-function aroundTwo(a: Disc, b: Disc): Disc | undefined {
+/** The centre of the smallest circle around two others, when neither is inside the other. */
+function aroundTwo(a: Disc, b: Disc): Point | undefined {
   const apart = distance(a.centre, b.centre)
   if (!(apart > Math.abs(a.radius - b.radius))) return undefined
   const radius = (apart + a.radius + b.radius) / 2
   const share = (radius - a.radius) / apart
   return {
-    centre: {
-      x: a.centre.x + (b.centre.x - a.centre.x) * share,
-      y: a.centre.y + (b.centre.y - a.centre.y) * share,
-    },
-    radius,
+    x: a.centre.x + (b.centre.x - a.centre.x) * share,
+    y: a.centre.y + (b.centre.y - a.centre.y) * share,
   }
 }
 
 /**
- * The circles that three others touch from within. Subtracting the equations |p − cᵢ| = R − rᵢ in pairs leaves
+ * The centres of the circles that three others touch from within. Subtracting the equations |p − cᵢ| = R − rᵢ in pairs leaves
  * two that are linear in p and R: a line in (x, y, R), which the first then meets in at most two points.
  */
-function aroundThree(a: Disc, b: Disc, c: Disc): readonly Disc[] {
+function aroundThree(a: Disc, b: Disc, c: Disc): readonly Point[] {
   const row = (d: Disc) => {
     const x = d.centre.x - a.centre.x
     const y = d.centre.y - a.centre.y
@@ -152,11 +160,8 @@ function aroundThree(a: Disc, b: Disc, c: Disc): readonly Disc[] {
   const r0 = (p.right * (q.x * dy - q.y * dx) + q.right * (dx * p.y - dy * p.x)) / size
   // x² + y² = R² along the line
   return roots(dx * dx + dy * dy - dr * dr, x0 * dx + y0 * dy - r0 * dr, x0 * x0 + y0 * y0 - r0 * r0)
-    .map(t => ({
-      centre: { x: a.centre.x + x0 + t * dx, y: a.centre.y + y0 + t * dy },
-      radius: a.radius + r0 + t * dr,
-    }))
-    .filter(d => d.radius > 0)
+    .filter(t => a.radius + r0 + t * dr > 0)
+    .map(t => ({ x: a.centre.x + x0 + t * dx, y: a.centre.y + y0 + t * dy }))
 }
 
 /** The solutions of a·t² + 2b·t + c = 0. */

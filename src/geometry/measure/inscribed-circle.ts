@@ -5,10 +5,13 @@ import type { Disc } from './carrier.ts'
 import { heap } from './heap.ts'
 import { farthestFromMarks } from './inscribed-bound.ts'
 import { polishCentre } from './inscribed-polish.ts'
+import { leadsLeft, leftOfCorner } from './left-side.ts'
 import { nearestOnSegment } from './nearest.ts'
-import { insideTree, nearestInTree, type SegmentTree, segmentTree, someInBox } from './segment-tree.ts'
+import { orientRegion } from './orient.ts'
+import { type NearestEdge, nearestInTree, type SegmentTree, segmentTree, someInBox } from './segment-tree.ts'
 
-type Square = { readonly centre: Point; readonly half: number }
+/** A part of the plane still to be looked at, and boundary points near it. */
+type Square = { readonly centre: Point; readonly half: number; readonly marks: readonly Point[] }
 
 /**
  * The largest circle that fits into a region, between its outer contour and its holes. No circle in the region
@@ -21,14 +24,26 @@ type Square = { readonly centre: Point; readonly half: number }
  */
 export function inscribedCircle(region: Region, maxDeviation: number): Disc | undefined {
   if (!(maxDeviation > 0)) throw new RangeError('a deviation is more than nothing')
-  const tree = segmentTree([region.outer, ...region.holes])
+  const { outer, holes } = orientRegion(region)
+  const contours = [outer, ...holes]
+  const tree = segmentTree(contours)
+  const before = contours.flatMap(({ segments }) => segments.map((_, i) => segments.at(i - 1)!))
+  const after = contours.flatMap(({ segments }) =>
+    segments.map((_, i) => segments[(i + 1) % segments.length]!),
+  )
   const { left, bottom, right, top } = regionBounds(region)
   if (!(right > left && top > bottom)) return undefined
 
   let best: Disc | undefined
+  /** Decided where the boundary is nearest; a ray would meet every tooth of a comb. */
+  const isInside = (p: Point, { edge, point }: NearestEdge) => {
+    const s = tree.segments[edge]!
+    if (point === s.from) return leftOfCorner(before[edge]!, s, p)
+    return point === s.to ? leftOfCorner(s, after[edge]!, p) : leadsLeft(s, point, p)
+  }
   const radiusAt = (p: Point) => {
-    const away = nearestInTree(tree, p)!.distance
-    return insideTree(tree, p) ? away : -away
+    const near = nearestInTree(tree, p)!
+    return isInside(p, near) ? near.distance : -near.distance
   }
   const offer = (centre: Point, radius: number) => {
     if (!(radius > (best?.radius ?? 0))) return
@@ -37,15 +52,15 @@ export function inscribedCircle(region: Region, maxDeviation: number): Disc | un
   }
 
   const squares = heap<Square>()
-  const add = (square: Square) => {
-    const { centre, half } = square
-    const { point, distance } = nearestInTree(tree, centre)!
-    const inside = insideTree(tree, centre)
-    if (inside) offer(centre, distance)
+  const add = (centre: Point, half: number, known: readonly Point[]) => {
+    const near = nearestInTree(tree, centre)!
+    const { point, distance } = near
+    if (isInside(centre, near)) offer(centre, distance)
     else if (distance > half * Math.SQRT2) return
     const wanted = (best?.radius ?? 0) + maxDeviation
-    // the plain bound first: it often settles the matter
+    // what costs nothing first: it often settles the matter
     if (distance + half * Math.SQRT2 <= wanted) return
+    if (farthestFromMarks(centre, half, [point, ...known]) <= wanted) return
     const corners = [
       { x: centre.x - half, y: centre.y - half },
       { x: centre.x + half, y: centre.y - half },
@@ -54,19 +69,19 @@ export function inscribedCircle(region: Region, maxDeviation: number): Disc | un
     ]
     const marks = [point, ...corners.map(c => nearestInTree(tree, c)!.point)]
     const bound = farthestFromMarks(centre, half, marks)
-    if (bound > wanted) squares.add(bound, square)
+    if (bound > wanted) squares.add(bound, { centre, half, marks })
   }
   const half = Math.max(right - left, top - bottom) / 2
-  add({ centre: { x: (left + right) / 2, y: (bottom + top) / 2 }, half })
+  add({ x: (left + right) / 2, y: (bottom + top) / 2 }, half, [])
   for (;;) {
     const next = squares.take()
     if (next === undefined || next.rank <= (best?.radius ?? 0) + maxDeviation) return best
-    const { centre } = next.value
-    const quarter = next.value.half / 2
+    const { centre, half, marks } = next.value
+    const quarter = half / 2
     // the squares shrink below the deviation asked for, so there is an end to them
     for (const dx of [-quarter, quarter]) {
       for (const dy of [-quarter, quarter]) {
-        add({ centre: { x: centre.x + dx, y: centre.y + dy }, half: quarter })
+        add({ x: centre.x + dx, y: centre.y + dy }, quarter, marks)
       }
     }
   }

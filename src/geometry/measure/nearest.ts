@@ -1,3 +1,4 @@
+import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { distance, type Point } from '../shape/point.ts'
 import type { Arc, Line, Segment } from '../shape/segment.ts'
@@ -46,9 +47,9 @@ function nearestOnLine({ from, to }: Line, p: Point): Nearest {
   const dx = to.x - from.x
   const dy = to.y - from.y
   const square = dx * dx + dy * dy
-  const at = square === 0 ? 0 : ((p.x - from.x) * dx + (p.y - from.y) * dy) / square
-  if (at <= 0) return { point: from, distance: distance(from, p) }
-  if (at >= 1) return { point: to, distance: distance(to, p) }
+  const at = ((p.x - from.x) * dx + (p.y - from.y) * dy) / square
+  // a line as short as a coincidence has no direction to speak of
+  if (!(at > 0 && at < 1 && square > coincident * coincident)) return nearerEnd(from, to, p)
   const foot = { x: from.x + dx * at, y: from.y + dy * at }
   // straight from the cross product: the foot carries a rounding of its own
   return { point: foot, distance: Math.abs((p.x - from.x) * dy - (p.y - from.y) * dx) / Math.sqrt(square) }
@@ -56,7 +57,8 @@ function nearestOnLine({ from, to }: Line, p: Point): Nearest {
 
 function nearestOnArc(a: Arc, p: Point): Nearest {
   const out = distance(a.centre, p)
-  if (out > 0 && spans(a, p)) {
+  // nearer to the centre than this, the direction from there is rounding
+  if (out > Number.EPSILON * a.radius && spans(a, p)) {
     const scale = a.radius / out
     const point = {
       x: a.centre.x + (p.x - a.centre.x) * scale,
@@ -64,7 +66,11 @@ function nearestOnArc(a: Arc, p: Point): Nearest {
     }
     return { point, distance: Math.abs(out - a.radius) }
   }
-  const toFrom = distance(a.from, p)
-  const toTo = distance(a.to, p)
-  return toTo < toFrom ? { point: a.to, distance: toTo } : { point: a.from, distance: toFrom }
+  return nearerEnd(a.from, a.to, p)
+}
+
+function nearerEnd(from: Point, to: Point, p: Point): Nearest {
+  const toFrom = distance(from, p)
+  const toTo = distance(to, p)
+  return toTo < toFrom ? { point: to, distance: toTo } : { point: from, distance: toFrom }
 }

@@ -3,6 +3,7 @@ import { between, distance, type Point, type Vector } from '../shape/point.ts'
 import { type Arc, type Line, type Segment, startAngle, sweep } from '../shape/segment.ts'
 import { spans } from '../shape/span.ts'
 import { leftOf, tangentAt, unit } from './along.ts'
+import { leadsLeft } from './left-side.ts'
 import { nearestOnSegment } from './nearest.ts'
 
 /** A straight cut from one boundary to another, and its length in millimetres. */
@@ -87,17 +88,6 @@ function opensToward({ before, segment }: Edge, p: Point): boolean {
   if (!(arrive.x * leave.y - arrive.y * leave.x < 0)) return false
   const to = between(segment.from, p)
   return dot(to, arrive) >= -coincident && dot(to, leave) <= coincident
-}
-
-/** Whether the way from the edge's point `on` to `p` leaves to the left of the edge. */
-function leadsLeft(s: Segment, on: Point, p: Point): boolean {
-  const normal =
-    s.kind === 'line'
-      ? leftOf(between(s.from, s.to))
-      : s.turn === 1
-        ? between(on, s.centre)
-        : between(s.centre, on)
-  return dot(normal, between(on, p)) > 0
 }
 
 function acrossEdges(a: Segment, b: Segment): Chord | undefined {

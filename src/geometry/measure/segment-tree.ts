@@ -53,14 +53,14 @@ export function nodeDistance(a: SegmentTree, i: number, b: SegmentTree, j: numbe
   const q = 4 * j
   const dx = Math.max(0, b.boxes[q]! - a.boxes[p + 2]!, a.boxes[p]! - b.boxes[q + 2]!)
   const dy = Math.max(0, b.boxes[q + 1]! - a.boxes[p + 3]!, a.boxes[p + 1]! - b.boxes[q + 3]!)
-  return Math.hypot(dx, dy)
+  return Math.sqrt(dx * dx + dy * dy)
 }
 
 function pointNodeDistance(tree: SegmentTree, node: number, p: Point): number {
   const i = 4 * node
   const dx = Math.max(0, tree.boxes[i]! - p.x, p.x - tree.boxes[i + 2]!)
   const dy = Math.max(0, tree.boxes[i + 1]! - p.y, p.y - tree.boxes[i + 3]!)
-  return Math.hypot(dx, dy)
+  return Math.sqrt(dx * dx + dy * dy)
 }
 
 /** The edge nearest to a point, its nearest point and the distance in millimetres; none in an empty tree. */

@@ -56,6 +56,8 @@ export function cornerSupports(corners: readonly Point[]): readonly Support[] {
       const start = normals.at(i - 1)!
       const end = normals[i]!
       if (start <= end) return [{ start, end, centre, radius: 0 }]
+      // two edges nearly in line, their directions rounded past each other: nothing is left between them
+      if (start - end < Math.PI / 2) return []
       return [
         { start: 0, end, centre, radius: 0 },
         { start, end: fullTurn, centre, radius: 0 },

@@ -14,20 +14,39 @@ export function nestContours(contours: readonly MeasuredContour[]): Region[] {
   const outers = shapes.filter(c => c.area > 0)
   const holes = shapes.filter(c => c.area < 0)
   if (outers.length === 1) return [{ outer: outers[0]!.contour, holes: holes.map(h => h.contour) }]
-  const owned = outers.map((): Contour[] => [])
-  if (holes.length > 0) {
-    const bySize = outers
-      .map((o, index) => ({ ...o, index, bounds: contourBounds(o.contour) }))
-      .sort((a, b) => a.area - b.area || a.index - b.index)
-    for (const hole of holes) {
-      const bounds = contourBounds(hole.contour)
-      const around = bySize.filter(o => o.area > -hole.area && holds(o.bounds, bounds))
-      // whatever is left last needs no test: the hole has to lie somewhere
-      const owner = around.find((o, k) => k + 1 === around.length || encloses(o.contour, hole.contour))
-      if (owner !== undefined) owned[owner.index]!.push(hole.contour)
-    }
-  }
+  const owned = ownedHoles(outers, holes)
   return outers.map((o, i) => ({ outer: o.contour, holes: owned[i]! }))
+}
+
+type Placed = MeasuredContour & { readonly index: number; readonly bounds: Bounds }
+
+/** The holes of each outer contour. A sweep from the left keeps to the outer contours that are over a hole's left end. */
+function ownedHoles(outers: readonly MeasuredContour[], holes: readonly MeasuredContour[]): Contour[][] {
+  const owned = outers.map((): Contour[] => [])
+  if (holes.length === 0) return owned
+  const waiting = fromTheLeft(outers)
+  let open: Placed[] = []
+  let taken = 0
+  for (const hole of fromTheLeft(holes)) {
+    const { bounds } = hole
+    for (; taken < waiting.length && waiting[taken]!.bounds.left <= bounds.left; taken++) {
+      open.push(waiting[taken]!)
+    }
+    open = open.filter(o => o.bounds.right >= bounds.left)
+    const around = open
+      .filter(o => o.area > -hole.area && holds(o.bounds, bounds))
+      .sort((a, b) => a.area - b.area || a.index - b.index)
+    // whatever is left last needs no test: the hole has to lie somewhere
+    const owner = around.find((o, k) => k + 1 === around.length || encloses(o.contour, hole.contour))
+    if (owner !== undefined) owned[owner.index]!.push(hole.contour)
+  }
+  return owned
+}
+
+function fromTheLeft(contours: readonly MeasuredContour[]): Placed[] {
+  return contours
+    .map((c, index) => ({ ...c, index, bounds: contourBounds(c.contour) }))
+    .sort((a, b) => a.bounds.left - b.bounds.left || a.index - b.index)
 }
 
 function holds(outer: Bounds, inner: Bounds): boolean {

@@ -33,6 +33,8 @@ export type ChainStyle = {
  * winding number at a point is 1 inside the shape and 0 outside, plus or minus the number of bands and sectors
  * over the point. So the points with a positive winding number are the offset, whole edges and arcs that
  * vanish included; nothing has to be guessed from distances.
+ *
+ * @param ends the pieces after which an open path ends and its way back begins, or its way out again
  */
 export function appendRawChain(
   curve: PackedCurve,

@@ -1,5 +1,6 @@
 import { coincident } from '../../number/tolerance.ts'
-import { circleCircleRoots, lineCircleRoots } from './circle-roots.ts'
+import { meetCircles, sameCircle } from '../intersect/circle-circle.ts'
+import { meetLineCircle } from '../intersect/line-circle.ts'
 import { stride, withinArc } from './packed-curve.ts'
 
 /**
@@ -79,32 +80,36 @@ function crossLineArc(data: Float64Array, p: number, q: number, out: Float64Arra
   const cx = data[q + 4]!
   const cy = data[q + 5]!
   const radius = data[q + 6]!
-  const deep = lineCircleRoots(px, py, ux, uy, cx, cy, radius, out)
-  if (deep < -coincident) return 0
-  if (deep < coincident) {
-    // touching: everything along the line that is within `coincident` of the circle is in doubt
-    const foot = (out[0]! + out[1]!) / 2
-    const reach = Math.sqrt(2 * radius * 2 * coincident) + coincident
-    if (foot < -reach || foot > length + reach) return 0
-    return nearArc(data, q, px + foot * ux, py + foot * uy, reach) ? unclear : 0
+  const endX = data[p + 2]!
+  const endY = data[p + 3]!
+  const met = meetLineCircle(px, py, endX, endY, cx, cy, radius, coincident, out)
+  if (met === 0) return 0
+  if (met === 1) {
+    // grazing: all of the line that is within twice `coincident` of the circle is in doubt
+    const x = out[0]!
+    const y = out[1]!
+    const along = (x - px) * ux + (y - py) * uy
+    const reach = Math.sqrt(4 * coincident * radius) + coincident
+    if (along < -reach || along > length + reach) return 0
+    return nearArc(data, q, x, y, reach) ? unclear : 0
   }
-  const first = out[0]!
-  const second = out[1]!
+  const secondX = out[2]!
+  const secondY = out[3]!
   let count = 0
   for (let k = 0; k < 2; k++) {
-    const s = k === 0 ? first : second
-    if (s < -coincident || s > length + coincident) continue
-    const x = px + s * ux
-    const y = py + s * uy
+    const x = k === 0 ? out[0]! : secondX
+    const y = k === 0 ? out[1]! : secondY
+    const along = (x - px) * ux + (y - py) * uy
+    if (along < -coincident || along > length + coincident) continue
     const place = placeOnArc(data, q, x, y)
     if (place === 0) continue
-    if (place === unclear || s < coincident || s > length - coincident) return unclear
+    if (place === unclear || along < coincident || along > length - coincident) return unclear
     out[2 * count] = x
     out[2 * count + 1] = y
     count++
   }
   // ends that slip past a root at a flat angle
-  if (endNearArc(data, q, px, py) || endNearArc(data, q, data[p + 2]!, data[p + 3]!)) return unclear
+  if (endNearArc(data, q, px, py) || endNearArc(data, q, endX, endY)) return unclear
   if (endNearLine(data, p, data[q]!, data[q + 1]!) === unclear) return unclear
   if (endNearLine(data, p, data[q + 2]!, data[q + 3]!) === unclear) return unclear
   return count
@@ -117,16 +122,15 @@ function crossArcs(data: Float64Array, p: number, q: number, out: Float64Array):
   const bx = data[q + 4]!
   const by = data[q + 5]!
   const b = data[q + 6]!
-  const apart = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay))
-  if (apart + Math.abs(a - b) <= coincident) return sameCircle(data, p, q) ? unclear : 0
-  const deep = circleCircleRoots(ax, ay, a, bx, by, b, out)
-  if (deep < -coincident) return 0
-  if (deep < coincident) {
-    const x = (out[0]! + out[2]!) / 2
-    const y = (out[1]! + out[3]!) / 2
-    // the circles run within `coincident` of each other over this length on both sides of the touching point;
-    // for an inner touch the flatter the closer the two radii are
-    const inner = apart < Math.max(a, b)
+  const met = meetCircles(ax, ay, a, bx, by, b, coincident, out)
+  if (met === sameCircle) return shareArc(data, p, q) ? unclear : 0
+  if (met === 0) return 0
+  if (met === 1) {
+    const x = out[0]!
+    const y = out[1]!
+    // the circles run within twice `coincident` of each other this far on both sides of the touching point; for
+    // an inner touch the farther the closer the two radii are
+    const inner = squared(bx - ax, by - ay) < Math.max(a * a, b * b)
     const bend = inner ? Math.abs(1 / a - 1 / b) : 1 / a + 1 / b
     const reach = Math.min(Math.sqrt((4 * coincident) / bend), a + b) + coincident
     return nearArc(data, p, x, y, reach) && nearArc(data, q, x, y, reach) ? unclear : 0
@@ -153,8 +157,8 @@ function crossArcs(data: Float64Array, p: number, q: number, out: Float64Array):
   return count
 }
 
-/** Whether two arcs of one circle share more than nothing. */
-function sameCircle(data: Float64Array, p: number, q: number): boolean {
+/** Whether two arcs of one circle have a point in common. */
+function shareArc(data: Float64Array, p: number, q: number): boolean {
   return (
     nearArc(data, q, data[p]!, data[p + 1]!, coincident) ||
     nearArc(data, q, data[p + 2]!, data[p + 3]!, coincident) ||
@@ -173,16 +177,16 @@ function nearArc(data: Float64Array, q: number, x: number, y: number, reach: num
 }
 
 function endNearArc(data: Float64Array, q: number, x: number, y: number): boolean {
-  const dx = x - data[q + 4]!
-  const dy = y - data[q + 5]!
-  const away = Math.sqrt(dx * dx + dy * dy)
+  const away = Math.sqrt(squared(x - data[q + 4]!, y - data[q + 5]!))
   return Math.abs(away - data[q + 6]!) <= coincident && nearArc(data, q, x, y, coincident)
 }
 
 function isNear(data: Float64Array, at: number, x: number, y: number, reach: number): boolean {
-  const dx = x - data[at]!
-  const dy = y - data[at + 1]!
-  return dx * dx + dy * dy <= reach * reach
+  return squared(x - data[at]!, y - data[at + 1]!) <= reach * reach
+}
+
+function squared(x: number, y: number): number {
+  return x * x + y * y
 }
 
 function inSweep(data: Float64Array, q: number, x: number, y: number): boolean {

@@ -1,5 +1,6 @@
 import { coincident } from '../../number/tolerance.ts'
-import { circleCircleRoots, lineCircleRoots } from './circle-roots.ts'
+import { meetCircles } from '../intersect/circle-circle.ts'
+import { meetLineCircle } from '../intersect/line-circle.ts'
 import {
   centre,
   directionFrom,
@@ -55,7 +56,7 @@ export function trimCorner(
   )
 }
 
-/** The meeting of the two pieces' lines or circles nearest to the end of the first, into out[0], out[1]. */
+/** The meeting of the two pieces' lines or circles that is nearest to the corner, into out[0], out[1]. */
 function findMeeting(data: Float64Array, p: number, q: number, out: Float64Array): boolean {
   const ex = data[p + pieceTo]!
   const ey = data[p + pieceTo + 1]!
@@ -73,44 +74,44 @@ function findMeeting(data: Float64Array, p: number, q: number, out: Float64Array
     out[1] = ey + along * ay
     return true
   }
+  let met: number
+  let nearX = ex
+  let nearY = ey
   if (first !== 0 && second !== 0) {
-    const deep = circleCircleRoots(
+    met = meetCircles(
       data[p + centre]!,
       data[p + centre + 1]!,
       data[p + pieceSize]!,
       data[q + centre]!,
       data[q + centre + 1]!,
       data[q + pieceSize]!,
+      coincident,
       out,
     )
-    if (!(deep > coincident)) return false
-    if (squared(out[2]! - ex, out[3]! - ey) < squared(out[0]! - ex, out[1]! - ey)) {
-      out[0] = out[2]!
-      out[1] = out[3]!
+  } else {
+    const line = first === 0 ? p : q
+    const arc = first === 0 ? q : p
+    if (line === q) {
+      nearX = data[q + pieceFrom]!
+      nearY = data[q + pieceFrom + 1]!
     }
-    return true
+    met = meetLineCircle(
+      data[line + pieceFrom]!,
+      data[line + pieceFrom + 1]!,
+      data[line + pieceTo]!,
+      data[line + pieceTo + 1]!,
+      data[arc + centre]!,
+      data[arc + centre + 1]!,
+      data[arc + pieceSize]!,
+      coincident,
+      out,
+    )
   }
-  const line = first === 0 ? p : q
-  const arc = first === 0 ? q : p
-  // counted from the end that is at the corner
-  const fromX = data[line + (line === p ? pieceTo : pieceFrom)]!
-  const fromY = data[line + (line === p ? pieceTo : pieceFrom) + 1]!
-  const ux = data[line + directionFrom]!
-  const uy = data[line + directionFrom + 1]!
-  const deep = lineCircleRoots(
-    fromX,
-    fromY,
-    ux,
-    uy,
-    data[arc + centre]!,
-    data[arc + centre + 1]!,
-    data[arc + pieceSize]!,
-    out,
-  )
-  if (!(deep > coincident)) return false
-  const along = Math.abs(out[0]!) < Math.abs(out[1]!) ? out[0]! : out[1]!
-  out[0] = fromX + along * ux
-  out[1] = fromY + along * uy
+  if (met !== 2) return false
+  if (squared(out[2]! - nearX, out[3]! - nearY) < squared(out[0]! - nearX, out[1]! - nearY)) {
+    out[0] = out[2]!
+    out[1] = out[3]!
+  }
   return true
 }
 

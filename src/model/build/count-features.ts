@@ -1,5 +1,5 @@
 import type { Finding } from '../../finding/finding.ts'
-import type { PartPlan } from '../../plan/plan.ts'
+import type { CutPlan, PartPlan } from '../../plan/plan.ts'
 
 /**
  * Holes, slots and notches of one plan, every hole of a row counted. Parts, cuts and rows have limits of their own,
@@ -12,7 +12,7 @@ export function tooManyFeatures(parts: readonly PartPlan[]): Finding | undefined
   let count = 0
   let passing: PartPlan | undefined
   for (const part of parts) {
-    for (const cut of part.cuts) count += cut.kind === 'row' ? cut.count.value : 1
+    for (const cut of part.cuts) count += featuresOf(cut)
     if (count > mostFeatures) passing ??= part
   }
   if (passing === undefined) return undefined
@@ -23,5 +23,20 @@ export function tooManyFeatures(parts: readonly PartPlan[]): Finding | undefined
     measured: { value: count, unit: 'count' },
     limit: { value: mostFeatures, unit: 'count' },
     facts: { of: 'holes and cuts' },
+  }
+}
+
+/** How many features a cut stands for, on all its faces. */
+function featuresOf(cut: CutPlan): number {
+  if (cut.kind === 'notch') return 1
+  const faces = cut.on.length
+  switch (cut.kind) {
+    case 'row':
+    case 'hole-circle':
+      return faces * cut.count.value
+    case 'grid':
+      return faces * cut.count[0].value * cut.count[1].value
+    default:
+      return faces
   }
 }

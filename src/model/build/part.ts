@@ -1,3 +1,4 @@
+import { type FaceName, isSide } from '../../finding/face-name.ts'
 import { type Side, sides } from '../../finding/side.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
@@ -9,69 +10,114 @@ import { boxPose, type Extent, faceExtent } from '../box-faces.ts'
 import { mirrorSolid } from '../mirror.ts'
 import type { Face, Part, Piece, Solid, Undrawn } from '../part.ts'
 import type { Context } from './context.ts'
-import { buildOutline } from './corners.ts'
-import { buildCut } from './cut.ts'
 import { isKnown, missingSizes, type Resolved } from './cut-builder.ts'
+import { buildCuts } from './cuts.ts'
+import { type FaceFrame, sideFrame } from './face-frame.ts'
+import { labelFromId } from './label.ts'
 import { resolvePositive } from './resolve-size.ts'
 import { withPartSizes } from './scope.ts'
-import type { Stock } from './stock.ts'
+import { buildShape } from './shape.ts'
+import type { Shape } from './shape-builder.ts'
+import type { ResolvedStock } from './stock.ts'
 
-/** A part, or what the drawing must give before it can be drawn; nothing where a fault has been reported. */
+/** A part, or what keeps it from being drawn; nothing where a fault has been reported. */
 export function buildPart(
   plan: PartPlan,
   context: Context,
-  stock: readonly Stock[],
+  stock: readonly ResolvedStock[],
 ): Part | Undrawn | undefined {
   const fromStock = findStock(context, plan, stock)
   if (fromStock === 'unknown-stock') return undefined
-  const length = resolvePositive(context, plan.size.length, 'the length')
-  const width = resolvePositive(context, plan.size.width, 'the width')
   const thickness = resolveThickness(context, plan, fromStock)
-  if (length === undefined || width === undefined || thickness === undefined) return undefined
+  const inThickness = withPartSizes(context, { thickness })
+  const shape = buildShape(inThickness, plan.shape)
+  const offset = plan.offset && resolvePositive(context, plan.offset, 'the offset')
+  if (thickness === undefined || shape === undefined || (plan.offset && offset === undefined))
+    return undefined
   const label = plan.label?.value ?? labelFromId(plan.id.value)
-  if (!isKnown(length) || !isKnown(width) || !isKnown(thickness)) {
+  const missing = missingSizes({ thickness, offset })
+  if (!('outline' in shape) || !isKnown(thickness)) {
+    const nothing = 'outline' in shape ? { missing: [], faults: [] } : shape
     return {
       id: plan.id.value,
       label,
-      missing: missingSizes({ length, width, thickness }),
+      missing: [...nothing.missing, ...missing],
+      outlineFaults: nothing.faults,
       source: plan.source,
     }
   }
 
+  const { length, width } = shape
   const extent: Extent = { length: length.mm, width: width.mm, thickness: thickness.mm }
-  const inPart = withPartSizes(context, { length, width, thickness })
-  const outline = buildOutline(inPart, plan, extent)
-  const features = plan.cuts.flatMap(cut => buildCut(inPart, cut, extent))
-  if (outline === undefined) return undefined
-
-  const drawn: Solid = { outline: outline.outline, faces: facesOf(extent, outline.outline), features }
+  const edges = edgesOf(shape, extent)
+  const inPart = withPartSizes(inThickness, { length, width, thickness })
+  const features = buildCuts(
+    {
+      context: inPart,
+      extent,
+      outline: shape.outline,
+      unknownCorners: shape.unknownCorners,
+      frame: frameFinder(extent, edges),
+      edgeNames: edges.map(({ frame }) => frame.id.slice('edge:'.length)),
+    },
+    plan,
+  )
+  const drawn: Solid = {
+    outline: shape.outline,
+    faces: facesOf(extent, shape.outline),
+    edges: edges.map(({ face }) => face),
+    features,
+  }
   return {
     id: plan.id.value,
     label,
+    shape: shape.kind,
     length,
     width,
     thickness,
-    ...(fromStock === undefined ? {} : { stock: fromStock.label }),
-    ...(fromStock?.wood === undefined ? {} : { wood: fromStock.wood }),
+    ...(fromStock === undefined ? {} : stockOf(fromStock)),
     ...(plan.note === undefined ? {} : { note: plan.note.value }),
+    ...(plan.page === undefined ? {} : { page: plan.page.value }),
     faceEdge: plan.faceEdge.value,
     referenceEnd: plan.referenceEnd.value,
-    missing: outline.missing,
+    sideNames: sideNamesOf(plan),
+    ...(isKnown(offset) ? { templateOffset: offset } : {}),
+    missing: [...shape.missing, ...missing],
+    corners: shape.corners,
+    ...(shape.taper ? { taper: shape.taper } : {}),
+    sizeDiffers: shape.sizeDiffers,
     drawn,
     pieces: buildPieces(plan, drawn, extent),
     source: plan.source,
   }
 }
 
+function stockOf({ id, label, wood }: ResolvedStock): Pick<Part, 'stock' | 'stockId' | 'wood'> {
+  const stock = { stock: label, stockId: id }
+  return wood === undefined ? stock : { ...stock, wood }
+}
+
+function sideNamesOf({ sides: names }: PartPlan): Part['sideNames'] {
+  return Object.fromEntries(
+    sides.flatMap(side => {
+      const name = names[side]
+      return name === undefined ? [] : [[side, name.value]]
+    }),
+  )
+}
+
 function findStock(
   context: Context,
   plan: PartPlan,
-  stock: readonly Stock[],
-): Stock | undefined | 'unknown-stock' {
+  stock: readonly ResolvedStock[],
+): ResolvedStock | undefined | 'unknown-stock' {
   if (plan.from === undefined) return undefined
   const wanted = plan.from.value
   const found = stock.find(s => s.id === wanted)
-  if (found !== undefined) return found
+  if (found !== undefined) {
+    context.noteUse('stock', wanted, plan.from.source)
+    return found
+  }
   const names = stock.map(s => s.id)
   const nearest = nearestName(wanted, names)
   context.report({
@@ -83,17 +129,35 @@ function findStock(
   return 'unknown-stock'
 }
 
-function resolveThickness(context: Context, plan: PartPlan, stock: Stock | undefined): Resolved {
-  const own = plan.size.thickness
+function resolveThickness(context: Context, plan: PartPlan, stock: ResolvedStock | undefined): Resolved {
+  const own = plan.thickness
   if (own !== undefined) return resolvePositive(context, own, 'the thickness')
   if (stock !== undefined) return stock.thickness
   context.report({
     rule: 'thickness-missing',
     severity: 'error',
-    places: [{ source: plan.size.source, part: plan.id.value }],
+    places: [
+      { source: plan.shape.kind === 'rectangle' ? plan.shape.size.source : plan.source, part: plan.id.value },
+    ],
     facts: {},
   })
   return undefined
+}
+
+type Edge = { readonly frame: FaceFrame; readonly face: Face }
+
+/** The straight edges with names, each as far as there is wood when its corners are made. */
+function edgesOf({ edges }: Shape, { thickness }: Extent): readonly Edge[] {
+  return edges.map(({ frame: at, from, to }) => {
+    const frame = at(thickness)
+    const region = rectangle({ left: from, right: to, bottom: 0, top: thickness })
+    return { frame, face: { id: frame.id, pose: frame.pose, region } }
+  })
+}
+
+function frameFinder(extent: Extent, edges: readonly Edge[]): (face: FaceName) => FaceFrame | undefined {
+  const ofSides = new Map(sides.map(side => [side, sideFrame(side, extent)]))
+  return face => (isSide(face) ? ofSides.get(face) : edges.find(({ frame }) => frame.id === face)?.frame)
 }
 
 /** Front and back are bounded by the outline, the back seen from behind; edges and ends are whole rectangles. */
@@ -117,10 +181,4 @@ function buildPieces(plan: PartPlan, drawn: Solid, extent: Extent): readonly Pie
     if (mirrored !== undefined && i >= count / 2) return { ...base, hand: 'mirrored', solid: mirrored }
     return { ...base, hand: 'drawn', solid: drawn }
   })
-}
-
-/** "side-frame" is shown as "Side frame" where the plan gives no label. */
-function labelFromId(id: string): string {
-  const words = id.replaceAll('-', ' ')
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }

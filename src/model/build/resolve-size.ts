@@ -1,8 +1,10 @@
 import type { Place } from '../../finding/finding.ts'
 import type { Source } from '../../finding/source.ts'
-import { evaluate } from '../../length/evaluate.ts'
+import { evaluate, evaluateAngle } from '../../length/evaluate.ts'
 import type { LengthFault } from '../../length/fault.ts'
-import type { WrittenLength } from '../../plan/plan.ts'
+import type { Scope } from '../../length/scope.ts'
+import type { WrittenSize } from '../../length/written-size.ts'
+import type { WrittenAngle, WrittenLength } from '../../plan/plan.ts'
 import type { Depth } from '../feature.ts'
 import type { Size } from '../size.ts'
 import type { Context } from './context.ts'
@@ -13,7 +15,11 @@ export const largestSize = 10_000
 
 /** A distance: any length, zero and negative ones too. */
 export function resolveDistance(context: Context, written: WrittenLength): Resolved {
-  const calculated = evaluate(written.size, context.scope, context.unit)
+  const calculated = evaluate(
+    asConfirmed(context, written.size),
+    noting(context, written.source),
+    context.unit,
+  )
   if (!calculated.ok) {
     reportFault(context, calculated.fault, written.source)
     return undefined
@@ -21,6 +27,7 @@ export function resolveDistance(context: Context, written: WrittenLength): Resol
   if (calculated.value.kind === 'unknown') return 'unknown'
   const { mm, basis } = calculated.value
   const size: Size = { mm, basis, written: written.size.written, source: written.source }
+  if (basis === 'scaled') noteScaled(context, size, written.size)
   if (Math.abs(mm) <= largestSize) return size
   context.report({
     rule: 'size-too-large',
@@ -44,12 +51,46 @@ export function resolvePositive(context: Context, written: WrittenLength, what: 
   return undefined
 }
 
+/** An angle in radians, positive anticlockwise. */
+export function resolveAngle(context: Context, written: WrittenAngle): number | 'unknown' | undefined {
+  const size = asConfirmed(context, written.size)
+  const calculated = evaluateAngle(size, noting(context, written.source), context.unit)
+  if (calculated.ok) return calculated.value.kind === 'unknown' ? 'unknown' : calculated.value.radians
+  reportFault(context, calculated.fault, written.source)
+  return undefined
+}
+
 /** A depth that is left out goes through. */
 export function resolveDepth(
   context: Context,
   written: WrittenLength | undefined,
 ): Depth | 'unknown' | undefined {
   return written === undefined ? 'through' : resolvePositive(context, written, 'the depth')
+}
+
+/** A `~` that has been confirmed counts for nothing; what a name in the formula brings along is another matter. */
+function asConfirmed({ confirmed }: Context, size: WrittenSize): WrittenSize {
+  return confirmed && size.kind === 'size' ? { ...size, scaled: false } : size
+}
+
+export function noteScaled(
+  context: Pick<Context, 'noteScaled' | 'place'>,
+  size: Size,
+  written: WrittenSize,
+): void {
+  const origin = written.kind === 'size' && written.scaled ? 'measured' : 'calculated'
+  context.noteScaled({ size, place: { ...context.place, source: size.source }, origin })
+}
+
+/** The scope that also notes down which names are used, and where. */
+export function noting({ scope, noteUse }: Pick<Context, 'scope' | 'noteUse'>, at: Source): Scope {
+  return {
+    get: name => {
+      noteUse('let', name, at)
+      return scope.get(name)
+    },
+    keys: () => scope.keys(),
+  }
 }
 
 /** A fault in a formula, at the characters that it speaks of. */

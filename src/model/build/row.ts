@@ -1,65 +1,78 @@
+import type { DistanceFrom } from '../../finding/face-name.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import { faceDirections } from '../../plan/face-directions.ts'
 import type { RowPlan } from '../../plan/plan.ts'
-import { boxPose, inward } from '../box-faces.ts'
-import type { Feature } from '../feature.ts'
-import type { Context } from './context.ts'
-import { type CutBuilder, isKnown, missingSizes, unplaced } from './cut-builder.ts'
-import { place } from './position.ts'
-import { resolveDepth, resolvePositive } from './resolve-size.ts'
+import type { Size } from '../size.ts'
+import { type CutBuilder, isKnown, missingSizes } from './cut-builder.ts'
+import type { FaceFrame } from './face-frame.ts'
+import { buildHoles, type Pattern } from './holes.ts'
+import { coordinate } from './position.ts'
+import { resolvePositive } from './resolve-size.ts'
+import type { Site } from './site.ts'
 
 /** Holes in a line: the first at the place given, or the whole row in the middle where it is centred along its own direction. */
-export const buildRow: CutBuilder<RowPlan> = (context, cut, extent) => {
-  const face = cut.on.value
-  const direction = rowDirection(context, cut)
-  const spacing = resolvePositive(context, cut.spacing, 'the spacing')
-  const diameter = resolvePositive(context, cut.diameter, 'the diameter')
-  const depth = resolveDepth(context, cut.depth)
-  const placed = place(context, face, extent, cut.at, { along: 0, across: 0 })
-  if (direction === undefined || spacing === undefined || diameter === undefined || depth === undefined)
-    return []
-  if (placed === undefined) return []
-  const missing = [
-    ...missingSizes({ spacing, diameter, depth }),
-    ...('missing' in placed ? placed.missing : []),
-  ]
-  if (!isKnown(spacing) || !isKnown(diameter) || depth === 'unknown' || 'missing' in placed)
-    return unplaced(cut, missing)
+export const buildRow: CutBuilder<RowPlan> = (site, cut) => {
+  const { run } = cut
+  if (run.kind === 'last')
+    return buildHoles(site, cut, (frame, at) => asFarAsLast(site, cut, run.last, frame, at))
+  const spacing = resolvePositive(site.context, run.spacing, 'the spacing')
+  const pattern = (frame: FaceFrame, at: Point): Pattern => {
+    const direction = rowDirection(site, run.toward, frame)
+    if (direction === undefined || spacing === undefined) return undefined
+    return isKnown(spacing) ? spaced(cut, run.toward.value, spacing, direction, frame, at) : { centres: [] }
+  }
+  return buildHoles(site, cut, pattern, missingSizes({ spacing }))
+}
 
-  const count = cut.count.value
-  const step = stepToward(cut, extent, spacing.mm)
-  const back = cut.at[direction]?.kind === 'centre' ? (count - 1) / 2 : 0
-  return Array.from({ length: count }, (_, i): Feature => {
-    const centre = { x: placed.at.x + step.x * (i - back), y: placed.at.y + step.y * (i - back) }
-    return {
-      id: `${cut.id.value}.${i + 1}`,
-      face,
-      shape: { kind: 'bore', centre, diameter, depth },
-      row: { row: cut.id.value, number: i + 1, count },
-      source: cut.source,
-    }
-  })
+function spaced(
+  { at: position, count }: RowPlan,
+  toward: DistanceFrom,
+  spacing: Size,
+  direction: 'along' | 'across',
+  frame: FaceFrame,
+  at: Point,
+): Pattern {
+  const centred = position.kind === 'from-sides' && position[direction]?.kind === 'centre'
+  const back = centred ? (count.value - 1) / 2 : 0
+  const { axis, sign } = frame.ruler(toward)
+  // toward a side is against the direction that leads away from it
+  const step = -sign * spacing.mm
+  return line(count.value, i => ({ ...at, [axis]: at[axis] + step * (i - back) }))
+}
+
+/** The first and the last hole are given, the others spread evenly between them. */
+function asFarAsLast(
+  site: Site,
+  { count }: RowPlan,
+  last: Extract<RowPlan['run'], { kind: 'last' }>['last'],
+  frame: FaceFrame,
+  at: Point,
+): Pattern {
+  const direction = last.along === undefined ? 'across' : 'along'
+  const end = coordinate(site, frame, last[direction], frame[direction], 0)
+  if (end === undefined) return undefined
+  if ('missing' in end) return { missing: [end.missing] }
+  const { axis, value } = end
+  const step = (value - at[axis]) / (count.value - 1)
+  return line(count.value, i => ({ ...at, [axis]: i === count.value - 1 ? value : at[axis] + step * i }))
+}
+
+function line(count: number, centre: (i: number) => Point): Pattern {
+  return { centres: Array.from({ length: count }, (_, i) => [centre(i), { pattern: 'row' }]) }
 }
 
 /** Which of the face's two directions the row runs in. */
-function rowDirection(context: Context, cut: RowPlan): 'along' | 'across' | undefined {
-  const { along, across } = faceDirections[cut.on.value]
-  const toward = cut.toward.value
-  if (along.includes(toward)) return 'along'
-  if (across.includes(toward)) return 'across'
+function rowDirection(
+  { context }: Site,
+  toward: Extract<RowPlan['run'], { kind: 'spacing' }>['toward'],
+  { along, across }: FaceFrame,
+): 'along' | 'across' | undefined {
+  if (along.includes(toward.value)) return 'along'
+  if (across.includes(toward.value)) return 'across'
   context.report({
     rule: 'row-direction',
     severity: 'error',
-    places: [{ source: cut.toward.source }],
-    facts: { found: toward, allowed: [...along, ...across].join(', ') },
+    places: [{ source: toward.source }],
+    facts: { found: toward.value, allowed: [...along, ...across].join(', ') },
   })
   return undefined
-}
-
-/** From one hole to the next, on the face. */
-function stepToward(cut: RowPlan, extent: Parameters<typeof boxPose>[1], spacing: number): Point {
-  const { axis, sign } = inward(cut.toward.value, extent)
-  const { right, up } = boxPose(cut.on.value, extent)
-  // toward a side is against the direction that leads away from it
-  return { x: -sign * right[axis] * spacing, y: -sign * up[axis] * spacing }
 }

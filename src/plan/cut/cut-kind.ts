@@ -1,10 +1,9 @@
-import type { Side } from '../../finding/side.ts'
-import { sides } from '../../finding/side.ts'
+import type { Reader } from '../../yaml/schema/reader.ts'
+import { optional } from '../../yaml/schema/reader.ts'
 import type { CutPlan, Located } from '../plan.ts'
-import { choice, located } from '../schema/leaf.ts'
+import { faces } from '../schema/face.ts'
 import { position } from '../schema/position.ts'
-import { optional, type Reader } from '../schema/reader.ts'
-import { note } from '../schema/text.ts'
+import { label, note } from '../schema/text.ts'
 
 /** The cuts of one kind. */
 export type CutOf<K extends CutPlan['kind']> = Extract<CutPlan, { kind: K }>
@@ -13,15 +12,26 @@ export type CutOf<K extends CutPlan['kind']> = Extract<CutPlan, { kind: K }>
 export type CutReaders = { readonly [K in CutPlan['kind']]: Reader<CutOf<K>> }
 
 /** Keys of cuts that stand in the plan file's description and are not read yet. */
-export const laterCutKeys = ['for', 'fit', 'lean', 'bit', 'angle', 'first', 'last', 'page']
+export const laterCutKeys = ['lean']
 
 /** The keys that every kind of cut has. */
 export const commonKeys = {
   at: optional(position),
-  on: optional(choice('a side', sides)),
+  label: optional(label),
   note: optional(note),
+  page: optional(label),
 }
 
-export function onFront(on: Located<Side> | undefined, name: Located<string>): Located<Side> {
-  return on ?? located('front', name.source)
+/** The keys of what is cut into a face. */
+export const onFaceKeys = { ...commonKeys, on: optional(faces) }
+
+type Described = {
+  readonly label?: Located<string>
+  readonly note?: Located<string>
+  readonly page?: Located<string>
+}
+
+/** What the plan says about a cut in words, of all its keys. */
+export function inWords({ label, note, page }: Described): Described {
+  return { ...(label ? { label } : {}), ...(note ? { note } : {}), ...(page ? { page } : {}) }
 }

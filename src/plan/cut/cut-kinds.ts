@@ -1,21 +1,22 @@
 import type { CutReaders } from './cut-kind.ts'
+import { cutOut } from './cut-out.ts'
+import { grid } from './grid.ts'
 import { hole } from './hole.ts'
+import { holeCircle } from './hole-circle.ts'
 import { notch } from './notch.ts'
 import { row } from './row.ts'
 import { slot } from './slot.ts'
 
 /** Every kind of cut by the key that begins it. A kind in `CutPlan` that lacks its reader here fails the type check. */
-export const cutKinds: CutReaders = { hole, row, slot, notch }
+export const cutKinds: CutReaders = {
+  hole,
+  row,
+  grid,
+  'hole-circle': holeCircle,
+  slot,
+  notch,
+  'cut-out': cutOut,
+}
 
 /** Kinds that stand in the plan file's description and are not read yet. */
-export const laterCutKinds = [
-  'grid',
-  'hole-circle',
-  'cut-out',
-  'groove',
-  'rebate',
-  'bevel',
-  'chamfer',
-  'round-over',
-  'engrave',
-]
+export const laterCutKinds = ['groove', 'rebate', 'bevel', 'chamfer', 'round-over', 'engrave']

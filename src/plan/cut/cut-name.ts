@@ -1,4 +1,4 @@
-import { isLeaf, isMapping, type Leaf, type TreeNode } from '../yaml/tree.ts'
+import { isLeaf, isMapping, type Leaf, type TreeNode } from '../../yaml/document/tree.ts'
 import { cutKinds } from './cut-kinds.ts'
 
 const kinds = Object.keys(cutKinds)

@@ -1,21 +1,26 @@
 import { excerpt } from '../../finding/visible.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import { fault } from '../fault.ts'
+import { isLeaf, isMapping, type Mapping, placeOf } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
+import { wrongKind } from '../../yaml/schema/leaf.ts'
+import { type Fail, type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
 import type { CutPlan } from '../plan.ts'
-import { wrongKind } from '../schema/leaf.ts'
-import { type Fail, type Reader, reader, readWithin } from '../schema/reader.ts'
-import { isLeaf, isMapping, type Mapping, placeOf } from '../yaml/tree.ts'
 import { cutKinds, laterCutKinds } from './cut-kinds.ts'
 
 const kinds = Object.keys(cutKinds) as CutPlan['kind'][]
 
 /** A cut of any kind; the key that names it says which. */
-export const cut: Reader<CutPlan> = reader('a cut', (node, fail) => {
-  if (isLeaf(node) && node.reported) return undefined
-  if (!isMapping(node)) return void fail(wrongKind(node, 'a cut, such as - hole: front-axle'))
-  const kind = kindOf(node, fail)
-  return kind && readWithin<CutPlan>(cutKinds[kind], node, fail)
-})
+export const cut: Reader<CutPlan> = reader(
+  'a cut',
+  (node, fail) => {
+    if (isLeaf(node) && node.reported) return undefined
+    if (!isMapping(node)) return void fail(wrongKind(node, 'a cut, such as - hole: front-axle'))
+    const kind = kindOf(node, fail)
+    return kind && readWithin<CutPlan>(cutKinds[kind], node, fail)
+  },
+  { anyOf: Object.values(cutKinds).map(jsonSchemaOf) },
+)
 
 function kindOf(node: Mapping, fail: Fail): CutPlan['kind'] | undefined {
   const { keys, heading } = placeOf(node)

@@ -1,16 +1,18 @@
-import { id } from '../schema/id.ts'
-import { mapping } from '../schema/mapping.ts'
-import { placeOnFace } from '../schema/position.ts'
-import { optional } from '../schema/reader.ts'
-import { size } from '../schema/size.ts'
-import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { cutId } from '../schema/cut-id.ts'
+import { bored, boredInJson, boredKeys } from './bored.ts'
+import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
+import { onFace } from './on-face.ts'
+
+const name = 'a hole'
 
 export const hole: CutReaders['hole'] = mapping(
-  { name: 'a hole', example: 'diameter: 1/4', later: laterCutKeys },
-  { hole: id, ...commonKeys, diameter: size, depth: optional(size) },
-  ({ hole, at, on, ...rest }, { source }, fail) => {
-    const face = onFront(on, hole)
-    const position = placeOnFace(at, face.value, source, fail)
-    return position && { kind: 'hole', id: hole, on: face, at: position, ...rest, source }
+  { name, example: 'diameter: 3/16', later: laterCutKeys, json: boredInJson },
+  { hole: cutId, ...onFaceKeys, ...boredKeys },
+  ({ hole, at, on, ...rest }, place, fail) => {
+    const { source } = place
+    const bore = bored(rest, place, name, fail)
+    const placed = onFace(on, at, hole, source, fail)
+    return bore && placed && { kind: 'hole', id: hole, ...placed, ...bore, ...inWords(rest), source }
   },
 )

@@ -1,33 +1,35 @@
-import { id } from '../schema/id.ts'
-import { choice, located } from '../schema/leaf.ts'
-import { mapping } from '../schema/mapping.ts'
-import { placeOnFace } from '../schema/position.ts'
-import { optional } from '../schema/reader.ts'
-import { dimensions, size } from '../schema/size.ts'
-import { type CutReaders, commonKeys, laterCutKeys, onFront } from './cut-kind.ts'
+import { choice, located } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional } from '../../yaml/schema/reader.ts'
+import { dimensions, size } from '../../yaml/schema/size.ts'
+import { angle } from '../schema/angle.ts'
+import { cutId } from '../schema/cut-id.ts'
+import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
+import { onFace } from './on-face.ts'
 
 export const slot: CutReaders['slot'] = mapping(
   { name: 'a slot', example: 'size: 7/8 x 3/8', later: laterCutKeys },
   {
-    slot: id,
-    ...commonKeys,
+    slot: cutId,
+    ...onFaceKeys,
     size: dimensions('along x across, such as 7/8 x 3/8', [2]),
     ends: optional(choice('the ends of a slot', ['square', 'round'])),
+    angle: optional(angle),
     depth: optional(size),
   },
-  ({ slot, at, on, size: [along, across], ends, ...rest }, { source }, fail) => {
-    const face = onFront(on, slot)
-    const position = placeOnFace(at, face.value, source, fail)
-    if (!position || !along || !across) return undefined
+  ({ slot, at, on, size: [along, across], ends, angle, depth, ...rest }, { source }, fail) => {
+    const placed = onFace(on, at, slot, source, fail)
+    if (!placed || !along || !across) return undefined
     return {
       kind: 'slot',
       id: slot,
-      on: face,
-      at: position,
+      ...placed,
       along,
       across,
       ends: ends ?? located('square', slot.source),
-      ...rest,
+      ...(angle ? { angle } : {}),
+      ...(depth ? { depth } : {}),
+      ...inWords(rest),
       source,
     }
   },

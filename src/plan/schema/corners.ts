@@ -1,17 +1,12 @@
-import { fault } from '../fault.ts'
-import {
-  type CornerName,
-  type CornerPlan,
-  type CornersPlan,
-  cornerNames,
-  type WrittenLength,
-} from '../plan.ts'
-import type { MappingPlace } from '../yaml/tree.ts'
-import { either } from './either.ts'
-import { leaf } from './leaf.ts'
-import { mapping } from './mapping.ts'
-import { type Fail, optional, type Reader } from './reader.ts'
-import { size, sizeIn } from './size.ts'
+import type { MappingPlace } from '../../yaml/document/tree.ts'
+import { fault } from '../../yaml/fault.ts'
+import { either } from '../../yaml/schema/either.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { type Fail, optional, type Reader } from '../../yaml/schema/reader.ts'
+import { size, sizeIn } from '../../yaml/schema/size.ts'
+import { type CornerName, type CornerPlan, type CornersPlan, cornerNames } from '../corner-plan.ts'
+import type { WrittenLength } from '../plan.ts'
 
 const radius: Reader<CornerPlan> = leaf('a radius', (node, fail) => {
   const length = sizeIn(node, fail)
@@ -19,12 +14,16 @@ const radius: Reader<CornerPlan> = leaf('a radius', (node, fail) => {
 })
 
 /** `{ round: 1/4 }` or `{ chamfer: 1/8 }`. */
-const shapes = { round: optional(size), chamfer: optional(size) }
+export const cornerShapes = { round: optional(size), chamfer: optional(size) }
 
-type Shapes = { readonly [K in keyof typeof shapes]?: WrittenLength | undefined }
+type Shapes = { readonly [K in keyof typeof cornerShapes]?: WrittenLength | undefined }
 
 /** The shape that is given, if one is; two of them are a fault. */
-function shapeOf({ round, chamfer }: Shapes, { keys }: MappingPlace, fail: Fail): CornerPlan | undefined {
+export function cornerShape(
+  { round, chamfer }: Shapes,
+  { keys }: MappingPlace,
+  fail: Fail,
+): CornerPlan | undefined {
   if (round && chamfer) {
     fail(fault('not-both', keys.get('chamfer')!, { first: 'round', second: 'chamfer' }))
   }
@@ -34,8 +33,8 @@ function shapeOf({ round, chamfer }: Shapes, { keys }: MappingPlace, fail: Fail)
 
 const corner: Reader<CornerPlan> = either(
   radius,
-  mapping({ name: 'a corner', example: 'round: 1/4' }, shapes, (values, place, fail) => {
-    const shape = shapeOf(values, place, fail)
+  mapping({ name: 'a corner', example: 'round: 1/4' }, cornerShapes, (values, place, fail) => {
+    const shape = cornerShape(values, place, fail)
     if (shape) return shape
     const facts = { key: 'round', within: 'a corner', wanted: 'a radius' }
     return void fail(fault('missing-key', place.source, facts))
@@ -55,10 +54,10 @@ export const corners: Reader<CornersPlan> = either(
       'bottom-right': optional(corner),
       'top-right': optional(corner),
       'top-left': optional(corner),
-      ...shapes,
+      ...cornerShapes,
     },
     ({ round, chamfer, ...byName }, place, fail) => {
-      const shape = shapeOf({ round, chamfer }, place, fail)
+      const shape = cornerShape({ round, chamfer }, place, fail)
       return { ...(shape ? allAlike(shape) : {}), ...byName }
     },
   ),

@@ -1,16 +1,18 @@
 import type { Source } from '../../finding/source.ts'
 import { excerpt } from '../../finding/visible.ts'
-import { fault, limitPassed } from '../fault.ts'
+import { fault, limitPassed } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Fail, Reader } from '../../yaml/schema/reader.ts'
 import { maxIdLength } from '../limits.ts'
 import type { Located } from '../plan.ts'
-import { leaf } from './leaf.ts'
-import type { Fail, Reader } from './reader.ts'
 
 const idPattern = /^[a-z][a-z0-9-]*$/
 
 /** An id: a small letter, then small letters, digits and hyphens. */
-export const id: Reader<Located<string>> = leaf('a name of small letters, digits and hyphens', (node, fail) =>
-  readId(node.text, node.source, fail),
+export const id: Reader<Located<string>> = leaf(
+  'a name of small letters, digits and hyphens',
+  (node, fail) => readId(node.text, node.source, fail),
+  { type: 'string', pattern: idPattern.source, maxLength: maxIdLength },
 )
 
 export function readId(text: string, source: Source, fail: Fail): Located<string> | undefined {

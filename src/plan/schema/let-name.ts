@@ -1,9 +1,9 @@
 import type { Source } from '../../finding/source.ts'
 import { excerpt } from '../../finding/visible.ts'
 import { readName } from '../../length/read-name.ts'
-import { fault } from '../fault.ts'
+import { fault } from '../../yaml/fault.ts'
+import type { Fail } from '../../yaml/schema/reader.ts'
 import type { Located } from '../plan.ts'
-import type { Fail } from './reader.ts'
 
 /** What a part's own sizes are called in its formulas, and what stands for the middle in a position. */
 const ownNames: Readonly<Record<string, string>> = {

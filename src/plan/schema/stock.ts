@@ -1,9 +1,9 @@
+import { count } from '../../yaml/schema/leaf.ts'
+import { mapping } from '../../yaml/schema/mapping.ts'
+import { optional, type Reader } from '../../yaml/schema/reader.ts'
+import { size } from '../../yaml/schema/size.ts'
 import { maxPieces } from '../limits.ts'
 import type { StockPlan } from '../plan.ts'
-import { count } from './leaf.ts'
-import { mapping } from './mapping.ts'
-import { optional, type Reader } from './reader.ts'
-import { size } from './size.ts'
 import { label } from './text.ts'
 
 /** A kind of stock without its id, which is the key it stands under. */

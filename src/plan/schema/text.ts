@@ -1,10 +1,10 @@
 import { codeOf } from '../../finding/visible.ts'
-import { fault, limitPassed } from '../fault.ts'
+import { type Leaf, placeWithin } from '../../yaml/document/tree.ts'
+import { fault, limitPassed } from '../../yaml/fault.ts'
+import { leaf } from '../../yaml/schema/leaf.ts'
+import type { Fail, Reader } from '../../yaml/schema/reader.ts'
 import { maxLabelLength, maxNoteLength } from '../limits.ts'
 import type { Located } from '../plan.ts'
-import { placeWithin } from '../yaml/tree.ts'
-import { leaf } from './leaf.ts'
-import type { Reader } from './reader.ts'
 
 /**
  * Escapes in a quoted text can bring in what the file itself may not hold: control characters but the line feed,
@@ -19,7 +19,7 @@ export const label = text('a text', maxLabelLength, written => written.replace(/
 export const note = text('a text', maxNoteLength, written => written.trim())
 
 function text(wanted: string, longest: number, tidy: (written: string) => string): Reader<Located<string>> {
-  return leaf(wanted, (node, fail) => {
+  const readText = (node: Leaf, fail: Fail): Located<string> | undefined => {
     const { source } = node
     if (node.text.length > longest) {
       return void fail(limitPassed(source, 'characters in this text', node.text.length, longest))
@@ -32,5 +32,6 @@ function text(wanted: string, longest: number, tidy: (written: string) => string
     const value = tidy(node.text)
     if (value === '') return void fail(fault('missing-value', source, { wanted }))
     return { value, source }
-  })
+  }
+  return leaf(wanted, readText, { type: ['string', 'number', 'boolean'] })
 }

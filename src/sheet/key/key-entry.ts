@@ -9,7 +9,7 @@ export type KeyEntry = { readonly letter: string; readonly members: readonly [Pl
  */
 export function keyOf(features: readonly Placed[]): readonly KeyEntry[] {
   const groups = new Map<string, [Placed, ...Placed[]]>()
-  for (const kind of ['bore', 'pocket', 'edge-cut'] as const) {
+  for (const kind of ['bore', 'pocket', 'cut-out', 'edge-cut'] as const) {
     for (const feature of features.filter(f => f.shape.kind === kind)) {
       const key = cutKey(feature)
       const group = groups.get(key)
@@ -21,7 +21,7 @@ export function keyOf(features: readonly Placed[]): readonly KeyEntry[] {
 }
 
 /** Equal for cuts that are made alike. Sizes are compared to a micrometre, far finer than any bit. */
-function cutKey({ shape }: Placed): string {
+function cutKey({ id, shape }: Placed): string {
   const rounded = (mm: number): string => mm.toFixed(3)
   const deep = (depth: Depth): string => (depth === 'through' ? depth : rounded(depth.mm))
   switch (shape.kind) {
@@ -35,6 +35,9 @@ function cutKey({ shape }: Placed): string {
         shape.ends,
         deep(shape.depth),
       ].join(' ')
+    case 'cut-out':
+      // what is sawn out has a shape of its own, so each has its letter
+      return ['cut-out', id].join(' ')
     case 'edge-cut':
       return ['edge-cut', rounded(shape.along.mm), rounded(shape.into.mm)].join(' ')
   }

@@ -1,3 +1,4 @@
+import { type DistanceFrom, type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
 import type { Side } from '../../finding/side.ts'
 import { nameBit } from '../../length/name-bit.ts'
 import type { Depth, Feature, Missing } from '../../model/feature.ts'
@@ -26,6 +27,9 @@ export function entryWords({ members }: KeyEntry, model: Model): Words {
         shape.ends === 'round' ? ', round ends' : '',
         ...depthWords(shape.depth, model),
       ]
+    case 'cut-out':
+      if (shape.entry === undefined) return ['saw out; no bit of the shop makes an entry hole for the blade']
+      return ['saw out, entry hole ', ...nameBit(shape.entry.diameter)]
     case 'edge-cut':
       return ['notch ', ...showSize(shape.along, model), ' along, ', ...showSize(shape.into, model), ' in']
   }
@@ -42,7 +46,7 @@ function depthWords(depth: Depth, model: Model): Words {
 /** Which features bear the letter: a row by its name and number, not hole by hole. */
 export function memberNames({ members }: KeyEntry): string {
   const names = members.map(({ id, row, face }) => {
-    const name = row === undefined ? id : `${row.row} (row of ${row.count})`
+    const name = row === undefined ? id : `${row.row} (${row.pattern} of ${row.count})`
     return face === 'back' ? `${name}, from the back` : name
   })
   return [...new Set(names)].join(', ')
@@ -64,11 +68,26 @@ export function sideNames(hand: Piece['hand'], referenceEnd: Side): SideName {
 
 /** What a feature lacks: "a distance from left or right". */
 export function missingWords(missing: readonly Missing[], name: SideName): string {
-  return missing
-    .map(m =>
-      m.kind === 'distance' ? `a distance from ${m.between.map(name).join(' or ')}` : `the ${m.name}`,
-    )
-    .join(' and ')
+  return missing.map(m => missingWord(m, name)).join(' and ')
+}
+
+function missingWord(missing: Missing, name: SideName): string {
+  switch (missing.kind) {
+    case 'distance':
+      return `a distance from ${missing.between.map(from => nameOf(from, name)).join(' or ')}`
+    case 'size':
+      return `the ${missing.name}`
+    case 'place-of':
+      return `the place of ${missing.cut}`
+    case 'outline':
+      return 'an outline that can be sawn'
+  }
+}
+
+/** A face, or the end of an edge, by what it is called on the piece. */
+function nameOf(face: FaceName | DistanceFrom, name: SideName): string {
+  if (face === 'start' || face === 'end') return `the ${face} of the edge`
+  return isSide(face) ? name(face) : sayFace(face)
 }
 
 /** Features by name, a row once. */
@@ -78,5 +97,7 @@ export function featureNames(features: readonly Feature[]): string {
 
 /** The features of a part that this face of it does not show, by name and face. */
 export function elsewhereWords(features: readonly Feature[], name: SideName): string {
-  return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${name(face)}`))].join(', ')
+  return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${nameOf(face, name)}`))].join(
+    ', ',
+  )
 }

@@ -35,6 +35,12 @@ export function cutMarks(feature: Placed, subject: string): readonly Mark[] {
       return holeMarks(shape.centre, shape.diameter.mm / 2, subject, feature.row === undefined)
     case 'pocket':
       return [pathMark({ layer: 'cut', subject }, 'cut', [shape.region.outer])]
+    case 'cut-out': {
+      const { region, entry } = shape
+      const line = pathMark({ layer: 'cut', subject }, 'cut', [region.outer])
+      if (entry === undefined) return [line]
+      return [line, ...holeMarks(entry.centre, entry.diameter / 2, `${subject}.entry`, true)]
+    }
     case 'edge-cut':
       return []
   }

@@ -1,4 +1,6 @@
 import type { Placed } from '../../model/feature.ts'
+import type { Model, Part } from '../../model/part.ts'
+import { plain } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import {
@@ -37,7 +39,8 @@ export function keyLines(
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(served, drawn),
     legend(drawn),
-    'The middle of the thin line is the edge. Bore first, while the piece is a rectangle; then saw outside the line and sand to it.',
+    ...forBush(part, drawn, model),
+    howToCut(served),
   ]
   return [
     ...key.map(
@@ -80,6 +83,25 @@ function noRoom(served: Served, { shown, unlettered, grain, referenceEnd }: OnPa
     ...(shown.referenceEnd ? [] : [`The reference end is at the ${referenceEnd}.`]),
     ...(shown.grain ? [] : [`The grain runs ${grain === 'along' ? 'from end to end' : 'up and down'}.`]),
   ]
+}
+
+/** A template that guides the bush of a router is not as large as the part. */
+function forBush({ templateOffset }: Part, { guided }: OnPart, model: Model): readonly string[] {
+  if (templateOffset === undefined) return []
+  const by = plain(showSize(templateOffset, model))
+  if (!guided)
+    return [`The part is too narrow for a template ${by} inside its edge: this one is its true outline.`]
+  return [
+    `For the bush of a router: the line is ${by} inside the edge of the part, which is dashed, and as far outside slots and cut-outs.`,
+  ]
+}
+
+function howToCut({ pieces }: Served): string {
+  const bored = pieces[0].solid.features.some(({ shape }) => shape.kind === 'bore')
+  const saw = bored
+    ? 'Bore first, while the piece is a rectangle; then saw outside the line and sand to it.'
+    : 'Saw outside the line and sand to it.'
+  return `The middle of the thin line is the edge. ${saw}`
 }
 
 function legend({ shown }: OnPart): string {

@@ -52,14 +52,10 @@ function putLetter(letter: string, { shape, id }: Placed, board: Board, area: Bo
     }
   const inside = target.kind === 'box' ? [middleOf(box)] : []
   // a leader that crosses a line is better than a letter that is missing; one that crosses lettering is not
-  return [true, false].some(ofLines => {
-    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(ofLines))
-    return board.place(middles, extent, area, marksAt) !== undefined
-  })
-}
-
-function* chosen(middles: Iterable<Point>, suits: (middle: Point) => boolean): Generator<Point> {
-  for (const middle of middles) if (suits(middle)) yield middle
+  const middles = [...inside, ...around(box, extent)]
+  return [true, false].some(
+    ofLines => board.place(middles, extent, area, marksAt, leaderIsFree(ofLines)) !== undefined,
+  )
 }
 
 /** What a letter belongs to. */
@@ -78,7 +74,7 @@ function middleOf(box: Bounds): Point {
 }
 
 /** How far from its hole or slot a letter may stand, in steps; from the second on it gets a leader. */
-const distances = [0.8, 2.5, 4.5, 7, 10, 14] as const
+const distances = [1.1, 2.5, 4.5, 7, 10, 14] as const
 
 /** Middles round a box, the nearest first; the diagonals before the sides, since the lines of a cross run there. */
 function* around(box: Bounds, { width, height }: Extent): Generator<Point> {
@@ -109,7 +105,9 @@ function leaderTo(target: Target, letter: Bounds): readonly [Point, Point] | und
   const away = Math.hypot(end.x - aim.x, end.y - aim.y)
   const start = target.kind === 'ring' ? crossReach(target.radius) + leaderGap : leaderGap
   const length = away - start - leaderGap
-  if (length < shortestLeader) return undefined
+  // a short line in the direction of a cross would be taken for its arm
+  const inLine = target.kind === 'ring' && (end.x === aim.x || end.y === aim.y)
+  if (length < (inLine ? shortestInLine : shortestLeader)) return undefined
   const at = (distance: number): Point => ({
     x: aim.x + ((end.x - aim.x) / away) * distance,
     y: aim.y + ((end.y - aim.y) / away) * distance,
@@ -121,6 +119,7 @@ function leaderTo(target: Target, letter: Bounds): readonly [Point, Point] | und
 const leaderGap = 0.4
 /** A letter that stands nearer than this needs no line to say where it belongs. */
 const shortestLeader = 1.5
+const shortestInLine = 4
 
 function nearestIn(box: Bounds, p: Point): Point {
   return { x: Math.min(Math.max(p.x, box.left), box.right), y: Math.min(Math.max(p.y, box.bottom), box.top) }

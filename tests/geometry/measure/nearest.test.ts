@@ -40,6 +40,17 @@ test('the nearest point says on which contour and which edge it lies', () => {
   })
 })
 
+test('from the centre of an arc, or the smallest double beside it, every point of the arc is nearest', () => {
+  const round = circle({ x: 5e-324, y: 0 }, 5)
+  for (const p of [
+    { x: 0, y: 0 },
+    { x: 5e-324, y: 0 },
+    { x: 0, y: 5e-324 },
+  ]) {
+    expect(nearestOnContour(round, p)).toMatchObject({ distance: 5, point: { x: 5, y: 0 } })
+  }
+})
+
 test('nothing is nearest to nothing', () => {
   expect(nearestOnContour({ segments: [], closed: true }, { x: 0, y: 0 })).toBeUndefined()
   expect(contourBounds({ segments: [], closed: true })).toEqual(noBounds)

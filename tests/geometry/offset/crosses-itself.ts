@@ -1,27 +1,30 @@
 import type { Contour } from '../../../src/geometry/shape/contour.ts'
-import type { Point } from '../../../src/geometry/shape/point.ts'
+import { distance, type Point } from '../../../src/geometry/shape/point.ts'
 import type { Segment } from '../../../src/geometry/shape/segment.ts'
 import { spans } from '../../../src/geometry/shape/span.ts'
 import { coincident } from '../../../src/number/tolerance.ts'
+import { directionAt } from './offset-laws.ts'
+
+/** An arrangement moves the end of an edge by up to twice `coincident`, and an arc's two sides by that each. */
+const snapped = 4 * coincident
 
 /**
  * Whether contours cross themselves or each other anywhere but at shared ends; slow and plain, to judge by.
- * Contacts within `slack` of an end of either edge do not count: touching is allowed.
+ * Touching is allowed: a crossing counts when it lies farther than `slack` from every end of the two edges, and
+ * is steep enough for one to get more than `snapped` beyond the other before an end is reached.
  */
 export function crossesItself(contours: readonly Contour[], slack = 10 * coincident): boolean {
   const segments = contours.flatMap(c => c.segments)
-  for (let i = 0; i < segments.length; i++) {
-    for (let j = i + 1; j < segments.length; j++) {
-      if (meetings(segments[i]!, segments[j]!).some(p => clearOfEnds(segments[i]!, segments[j]!, p, slack))) {
-        return true
-      }
-    }
-  }
-  return false
-}
-
-function clearOfEnds(a: Segment, b: Segment, p: Point, slack: number): boolean {
-  return [a.from, a.to, b.from, b.to].every(e => Math.hypot(e.x - p.x, e.y - p.y) > slack)
+  return segments.some((a, i) =>
+    segments.slice(i + 1).some(b =>
+      meetings(a, b).some(p => {
+        const clear = Math.min(...[a.from, a.to, b.from, b.to].map(e => distance(e, p)))
+        const u = directionAt(a, p)
+        const v = directionAt(b, p)
+        return clear > slack && clear * Math.abs(u.x * v.y - u.y * v.x) > snapped
+      }),
+    ),
+  )
 }
 
 function meetings(a: Segment, b: Segment): Point[] {
@@ -61,16 +64,18 @@ function lineWith(a: Point, b: Point, s: Segment): Point[] {
   return [foot - half, foot + half].map(t => ({ x: a.x + (t * dx) / size, y: a.y + (t * dy) / size }))
 }
 
-function circles(a: Segment, b: Segment): Point[] {
-  if (a.kind === 'line' || b.kind === 'line') return []
+function circles(first: Segment, second: Segment): Point[] {
+  if (first.kind === 'line' || second.kind === 'line') return []
+  // counted from the smaller circle: beside the square of a very large radius the rest would be rounded away
+  const [a, b] = first.radius <= second.radius ? [first, second] : [second, first]
   const dx = b.centre.x - a.centre.x
   const dy = b.centre.y - a.centre.y
   const apart = Math.hypot(dx, dy)
   if (apart < coincident) return []
   if (a.radius + b.radius - apart < coincident || apart - Math.abs(a.radius - b.radius) < coincident)
     return []
-  const along = (apart * apart + a.radius * a.radius - b.radius * b.radius) / (2 * apart)
-  const half = Math.sqrt(Math.max(0, a.radius * a.radius - along * along))
+  const along = (a.radius * a.radius + (apart - b.radius) * (apart + b.radius)) / (2 * apart)
+  const half = Math.sqrt(Math.max(0, (a.radius - along) * (a.radius + along)))
   const fx = a.centre.x + (along * dx) / apart
   const fy = a.centre.y + (along * dy) / apart
   return [1, -1].map(s => ({ x: fx - (s * half * dy) / apart, y: fy + (s * half * dx) / apart }))

@@ -18,6 +18,7 @@ import { transformContour, transformRegion } from '../../../src/geometry/shape/t
 import { coincident } from '../../../src/number/tolerance.ts'
 import { comb } from '../generate/comb.ts'
 import { gear } from '../generate/gear.ts'
+import { jitterRegion } from '../generate/jitter.ts'
 import { pick, randomFrom, whole } from '../generate/random.ts'
 import { cellRegion, plate, roundaboutOutline, twoArcs } from '../generate/random-outline.ts'
 import { gridPath, spiralPath, wanderingPath } from '../generate/random-path.ts'
@@ -69,7 +70,7 @@ export function offsetCase(seed: number): Asked | undefined {
     const path = transformContour(pathOf(family, random), move)
     return { kind: 'path', path, delta: Math.abs(delta) / 2, options }
   }
-  const regions = companions(random, region, delta).map(r => transformRegion(r, move))
+  const regions = companions(random, roughened(random, region), delta).map(r => transformRegion(r, move))
   return crossesItself(contoursOf(regions)) ? undefined : { kind: 'regions', regions, delta, options }
 }
 
@@ -83,6 +84,11 @@ function placement(random: () => number): Matrix {
   return compose(turned, shift(away * random(), away * random()))
 }
 
+/** A region as it is, or with its corners moved by anything from 1e-1 to 1e-12 mm. */
+function roughened(random: () => number, region: Region): Region {
+  return random() < 0.6 ? region : jitterRegion(region, 10 ** -whole(random, 1, 12), random)
+}
+
 /** A region alone, or with a copy of itself beside it, at a gap that the offset just fills or nearly does. */
 function companions(random: () => number, region: Region, delta: number): Region[] {
   if (random() < 0.8) return [region]
@@ -94,7 +100,11 @@ function companions(random: () => number, region: Region, delta: number): Region
 
 function regionOf(family: string, random: () => number): Region | undefined {
   if (family === 'star') {
-    const outer = roundaboutOutline(random, whole(random, 3, 14), pick(random, [0, 0.4, 1.2]))
+    const outer = roundaboutOutline(
+      random,
+      pick(random, [whole(random, 3, 14), whole(random, 3, 14), 40]),
+      pick(random, [0, 0.002, 0.4, 1.2]),
+    )
     if (random() < 0.7) return { outer, holes: [] }
     const hole = roundaboutOutline(random, whole(random, 3, 8), pick(random, [0, 0.4]))
     const wide = transformContour(outer, scale(2))

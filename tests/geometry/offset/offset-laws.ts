@@ -104,7 +104,8 @@ function inBand(s: Segment, reach: number, p: Point): boolean {
   return (p.x - near.point.x) * t.y - (p.y - near.point.y) * t.x >= 0
 }
 
-function directionAt(s: Segment, p: Point): Vector {
+/** The unit direction in which an edge runs at a point on it. */
+export function directionAt(s: Segment, p: Point): Vector {
   const dx = s.kind === 'line' ? s.to.x - s.from.x : -(p.y - s.centre.y) * s.turn
   const dy = s.kind === 'line' ? s.to.y - s.from.y : (p.x - s.centre.x) * s.turn
   const size = Math.hypot(dx, dy)

@@ -1,0 +1,27 @@
+import type { ShapeFacts } from '../model-facts.ts'
+import { visible } from '../visible.ts'
+import type { Sentences } from './wording.ts'
+
+const whyNoArc: Readonly<Record<string, string>> = {
+  'in-line': 'the three points lie in one line; write to: for a straight edge',
+  flat: 'it would have to come back along the way it went; write to: for a straight edge',
+  'full-turn': 'it bends by a full turn or more; wanted: less than 360°',
+  'no-direction':
+    'nothing comes before it whose direction it could go on in; give it a radius, or a point to go through',
+  'no-chord': 'two of its points are one',
+}
+
+export const shapeSentences: Sentences<keyof ShapeFacts> = {
+  'outline-needs-size': ({ facts }) =>
+    `a distance from the ${visible(facts.side)} wants a part that says its size; give the part a size: beside its outline, or measure from the left and the bottom`,
+  'arc-radius-too-small': ({ facts }, { show }) =>
+    `a radius of ${show(facts.radius)} does not reach from one end of the arc to the other; at least ${show(facts.least)} is wanted`,
+  'arc-impossible': ({ facts }) => `this arc cannot be drawn: ${whyNoArc[facts.why] ?? visible(facts.why)}`,
+  'corner-no-room': ({ facts }, { show }) =>
+    facts.why === 'smooth'
+      ? `${visible(facts.corner)} is no corner: the edges run smoothly into each other; leave its ${show(facts.size)} out`
+      : `there is no room for ${show(facts.size)} at ${visible(facts.corner)}: the edges that meet there are too short`,
+  'curve-impossible': () => 'two neighbouring points of this curve are one; leave one of them out',
+  'nothing-left': ({ facts }, { show }) =>
+    `${visible(facts.what)} comes to ${show(facts.size)}, and the limit is ${show(facts.limit)}: nothing is left of the part`,
+}

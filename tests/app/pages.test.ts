@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { printPdf } from '../../src/app/print-pdf.ts'
+import { printSvg } from '../../src/app/print-svg.ts'
+import { compareWithGolden } from '../readback/golden.ts'
+import { paintPdf, paintSvg, strayInk } from '../readback/raster.ts'
+import { surroundings } from './surroundings.ts'
+
+const demo = readFileSync(new URL('../../examples/cliff-railway/cliff-railway.yaml', import.meta.url), 'utf8')
+
+/** In millimetres, with what the demo has not: mortises, a face edge on top, the reference end at the right. */
+const loom = `paperjig: 1
+title: Hand loom
+units: mm
+stock: { beam: { thickness: 22, wood: beech } }
+parts:
+  cheek:
+    from: beam
+    size: 150 x 64.5
+    face-edge: top
+    reference-end: right
+    note: Ease the upper edge before the warp goes on.
+    corners: { top-left: 20, bottom-right: { chamfer: 12 } }
+    cuts:
+      - { hole: pivot, at: { left: 24, top: 24 }, diameter: 12.5 }
+      - { slot: beam, at: { right: 22, bottom: center }, size: 12 x 40, ends: round, depth: 9 }
+      - { row: pegs, at: { left: center, bottom: 9 }, toward: right, spacing: 16, count: 5, diameter: 4, depth: 10 }
+      - { notch: rest, on: top, at: { left: center }, size: 30 x 10 }
+      - { hole: stay, on: left, at: center, diameter: 6, depth: 20 }
+      - { hole: tie, at: { left: 60 }, diameter: 3 }
+`
+
+const cases = [
+  ['a-template-of-a-mirrored-piece-in-inches', demo, { paper: 'letter', parts: ['side-frame'] }, 1],
+  ['a-small-part-says-in-words-what-found-no-room', demo, { paper: 'letter', parts: ['bench-end'] }, 0],
+  ['a-wide-part-lies-on-its-page', demo, { paper: 'letter', parts: ['roof'] }, 0],
+  ['a-template-in-millimetres-on-a4', loom, { paper: 'a4' }, 0],
+] as const
+
+test.each(cases)('golden: %s', async (name, text, choices, page) => {
+  const { pdf } = await printPdf({ text, file: 'plan.yaml' }, choices, surroundings)
+  compareWithGolden(name, (await paintPdf(pdf!))[page]!)
+})
+
+/** Ten pixels to the millimetre, so that the page has whole pixels in both engines and a line's place is seen to 0.1 mm. */
+const fine = 254
+
+test.each(cases)(
+  '%s: the PDF and the SVG, painted by two engines, have their ink at the same places',
+  async (_, text, choices, page) => {
+    const { pdf } = await printPdf({ text, file: 'plan.yaml' }, choices, surroundings)
+    const { files } = printSvg({ text, file: 'plan.yaml' }, choices, surroundings)
+    const svg = paintSvg(new TextDecoder().decode(files[page]!.bytes), fine)
+    expect(strayInk((await paintPdf(pdf!, fine))[page]!, svg)).toBe(0)
+  },
+)
