@@ -1,4 +1,5 @@
 import { Command } from 'commander'
+import { addCards } from './command/cards.ts'
 import { addCheck } from './command/check.ts'
 import type { Done } from './command/done.ts'
 import { example } from './command/help.ts'
@@ -28,5 +29,6 @@ export function buildProgram(shell: Shell, done: Done): Command {
   addPrint(program, shell, done)
   addSvg(program, shell, done)
   addCheck(program, shell, done)
+  addCards(program, shell, done)
   return program
 }
