@@ -46,7 +46,7 @@ function depthWords(depth: Depth, model: Model): Words {
 /** Which features bear the letter: a row by its name and number, not hole by hole. */
 export function memberNames({ members }: KeyEntry): string {
   const names = members.map(({ id, row, face }) => {
-    const name = row === undefined ? id : `${row.row} (row of ${row.count})`
+    const name = row === undefined ? id : `${row.row} (${row.pattern} of ${row.count})`
     return face === 'back' ? `${name}, from the back` : name
   })
   return [...new Set(names)].join(', ')

@@ -1,4 +1,6 @@
 import type { Placed } from '../../model/feature.ts'
+import type { Model, Part } from '../../model/part.ts'
+import { plain } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import {
@@ -37,6 +39,7 @@ export function keyLines(
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(served, drawn),
     legend(drawn),
+    ...forBush(part, drawn, model),
     howToCut(served),
   ]
   return [
@@ -79,6 +82,17 @@ function noRoom(served: Served, { shown, unlettered, grain, referenceEnd }: OnPa
     ...(shown.faceEdge ? [] : [`The face edge is the ${edge} one.`]),
     ...(shown.referenceEnd ? [] : [`The reference end is at the ${referenceEnd}.`]),
     ...(shown.grain ? [] : [`The grain runs ${grain === 'along' ? 'from end to end' : 'up and down'}.`]),
+  ]
+}
+
+/** A template that guides the bush of a router is not as large as the part. */
+function forBush({ templateOffset }: Part, { guided }: OnPart, model: Model): readonly string[] {
+  if (templateOffset === undefined) return []
+  const by = plain(showSize(templateOffset, model))
+  if (!guided)
+    return [`The part is too narrow for a template ${by} inside its edge: this one is its true outline.`]
+  return [
+    `For the bush of a router: the line is ${by} inside the edge of the part, which is dashed, and as far outside slots and cut-outs.`,
   ]
 }
 

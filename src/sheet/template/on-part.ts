@@ -2,6 +2,8 @@ import { pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
+import type { Contour, Region } from '../../geometry/shape/contour.ts'
+import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
 import { placeOfMirrored } from '../../model/mirror.ts'
@@ -11,6 +13,7 @@ import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
+import { guided, guidedCut } from './guide-bush.ts'
 import { putLetters } from './letter-marks.ts'
 import { middlesOnWood, putGrain, putName } from './middle-marks.ts'
 import { pieceName, type Served } from './pieces-served.ts'
@@ -33,6 +36,8 @@ export type OnPart = {
   readonly grain: 'along' | 'across'
   /** The end of the drawing that the reference end is at. */
   readonly referenceEnd: 'left' | 'right'
+  /** The line is one for the bush of a router, not the part's edge. */
+  readonly guided: boolean
 }
 
 /** Everything on the paper that is glued on the wood: lines to work by first, then what helps to find one's way. */
@@ -44,16 +49,22 @@ export function onPart(
 ): OnPart {
   const { part, pieces } = served
   const { solid, hand } = pieces[0]
-  const outline = finishedOutline(solid)
+  const edge = finishedOutline(solid)
+  const outline = guided(edge, part)
+  const cuts = seen.map(feature => guidedCut(feature, part))
   const area = boundsOfRegions(outline)
   const board = emptyBoard()
-  const cutLines = outline.flatMap(r => [r.outer, ...r.holes])
+  const cutLines = linesOf(outline)
 
   board.draw([pathMark({ layer: 'cut', subject: part.id }, 'cut', cutLines)])
+  // where a bush runs along that line, the edge that the bit makes lies outside it
+  if (outline !== edge) board.draw([pathMark({ layer: 'cut', subject: part.id }, 'hidden', linesOf(edge))])
   board.draw(roughCutMarks(outline, part, workshop))
-  board.draw(seen.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
+  board.draw(cuts.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
   const unlettered = putLetters(key, board, grown(area, lettersBeyond), fonts)
-  const onWood: OnWood = p => outline.some(region => pointInRegion(region, p) === 'inside')
+  const sawnOut = cuts.flatMap(({ shape }) => (shape.kind === 'cut-out' ? [shape.region] : []))
+  const inOne = (regions: readonly Region[], p: Point) => regions.some(r => pointInRegion(r, p) === 'inside')
+  const onWood: OnWood = p => inOne(outline, p) && !inOne(sawnOut, p)
   const grain = area.top - area.bottom > area.right - area.left ? 'across' : 'along'
   const end = hand === 'mirrored' ? placeOfMirrored(part.referenceEnd) : part.referenceEnd
   const middles = middlesOnWood(area, onWood)
@@ -63,14 +74,19 @@ export function onPart(
     name: putName(board, middles, pieceName(served), fonts),
     grain: putGrain(board, middles, grain, fonts),
   }
-  const waste = wasteMarks(seen, solid.outline, board.taken)
+  const waste = wasteMarks(cuts, solid.outline, board.taken)
   return {
     marks: [...board.marks, ...waste],
     shown: { ...put, waste: waste.length > 0 },
     unlettered,
     grain,
     referenceEnd: end === 'right' ? 'right' : 'left',
+    guided: outline !== edge,
   }
+}
+
+function linesOf(regions: readonly Region[]): readonly Contour[] {
+  return regions.flatMap(r => [r.outer, ...r.holes])
 }
 
 /** How far outside a small part a letter may stand. */
