@@ -1,16 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import type { Finding, FindingOf, Place, RuleId } from '../../src/finding/finding.ts'
-import type { RuleFacts } from '../../src/finding/rules.ts'
+import type { Finding, Place, RuleId } from '../../src/finding/finding.ts'
 import { sentence } from '../../src/finding/sentence.ts'
+import { checkCases } from './check-cases.ts'
+import type { Case } from './sentence-case.ts'
 
 const inches = { unit: 'inch', precision: 25.4 / 64 } as const
-const peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
+const _peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
 const mm = (value: number) => ({ value, unit: 'mm' as const })
-
-type Case<R extends RuleId> = Partial<Omit<FindingOf<R>, 'rule'>> & {
-  readonly facts: RuleFacts[R]
-  readonly says: string
-}
 
 /** One finding of every rule and what it says; a rule that is missing here fails the type check. */
 const cases: { readonly [R in RuleId]: Case<R> } = {
@@ -277,22 +273,7 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { found: 'front', allowed: 'left, right' },
     says: 'a row on this face cannot run toward "front" (one of: left, right)',
   },
-  'position-missing': {
-    facts: { what: 'hole', wanted: 'left or right, and one from front or back' },
-    places: [peg],
-    says: 'hole peg of beam has no place on the top; it wants a distance from left or right, and one from front or back',
-  },
-  'size-missing': {
-    facts: { what: 'hole', wanted: 'diameter' },
-    places: [peg],
-    says: 'the drawing does not give the diameter of hole peg of beam',
-  },
-  'outside-part': {
-    facts: { what: 'slot', beyond: 'right end' },
-    places: [peg],
-    measured: mm(3.175),
-    says: 'slot peg of beam goes 1/8" (3.18 mm) past the right end of the part',
-  },
+  ...checkCases,
   'does-not-fit': {
     facts: {
       sheet: 'template',

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
-import { positionMissing } from '../../src/check/position-missing.ts'
-import { modelOf, planWithCuts, written } from '../model/model-of.ts'
+import { positionMissing } from '../../../src/check/missing/position-missing.ts'
+import { planWithCuts, written } from '../../model/model-of.ts'
+import { found, only } from '../found.ts'
 
 /** What is wanted is the two sides of each direction that has no distance. */
 test.each([
@@ -21,16 +22,14 @@ test.each([
   ['notch: step, on: left, size: 12 x 7', 'notch', 'bottom or top', 'left'],
 ])('{ %s } wants a distance', (cut, what, wanted, side) => {
   const text = planWithCuts([cut])
-  const found = positionMissing(modelOf(text))
-  expect(found).toMatchObject([
-    {
-      rule: 'position-missing',
-      severity: 'error',
-      facts: { what, wanted },
-      places: [{ part: 'plank', feature: /: (\w+)/.exec(cut)![1], side }],
-    },
-  ])
-  expect(written(text, found[0]!.places[0]!.source!)).toContain(cut)
+  const finding = only(positionMissing, text)
+  expect(finding).toMatchObject({
+    rule: 'position-missing',
+    severity: 'error',
+    facts: { what, wanted },
+    places: [{ part: 'plank', feature: /: (\w+)/.exec(cut)![1], side }],
+  })
+  expect(written(text, finding.places[0]!.source!)).toContain(cut)
 })
 
 test.each([
@@ -41,5 +40,16 @@ test.each([
   // its size is missing, which is another rule's business
   'hole: pin, at: center, diameter: unknown',
 ])('{ %s } has its place', cut => {
-  expect(positionMissing(modelOf(planWithCuts([cut])))).toEqual([])
+  expect(found(positionMissing, planWithCuts([cut]))).toEqual([])
+})
+
+test('a cut that is placed from one without a place wants the place of that one', () => {
+  const text = planWithCuts([
+    'hole: pivot, at: { left: 10 }, diameter: 4',
+    'hole: stop, at: { from: pivot, right: 20 }, diameter: 4',
+  ])
+  expect(found(positionMissing, text).map(({ facts }) => facts.wanted)).toEqual([
+    'bottom or top',
+    'pivot, which has no place itself',
+  ])
 })

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest'
-import { outsidePart } from '../../src/check/outside-part.ts'
-import { modelOf, planOf, planWithCuts } from '../model/model-of.ts'
+import { outsidePart } from '../../../src/check/wood/outside-part.ts'
+import { planOf } from '../../model/model-of.ts'
+import { found as foundBy } from '../found.ts'
 
 const found = (cut: string, body = '') =>
-  outsidePart(modelOf(planOf(`${body}    cuts:\n      - { ${cut} }\n`))).map(
+  foundBy(outsidePart, planOf(`${body}    cuts:\n      - { ${cut} }\n`)).map(
     ({ measured, facts, places, severity, limit }) => {
       const { source, ...place } = places[0]!
       expect(source).toBeDefined()
@@ -20,7 +21,7 @@ test.each<[cut: string, by: number, what: string, beyond: string]>([
   ['hole: pin, at: { left: 50, bottom: 0 }, diameter: 10', 5, 'hole', 'bottom'],
   ['hole: pin, at: { left: 50, top: -3 }, diameter: 10', 8, 'hole', 'top'],
   // on the top edge the face is 20 deep from front to back
-  ['hole: pin, on: top, at: { left: 50, front: 2 }, diameter: 6', 1, 'hole', 'bottom'],
+  ['hole: pin, on: top, at: { left: 50, front: 2 }, diameter: 6', 1, 'hole', 'front'],
   ['slot: mouth, at: { left: 90, bottom: 20 }, size: 30 x 8', 20, 'slot', 'right'],
   ['slot: mouth, at: { left: 10, bottom: -2.5 }, size: 30 x 8', 2.5, 'slot', 'bottom'],
   ['slot: mouth, at: { left: 75, bottom: 20 }, size: 30 x 8, ends: round', 5, 'slot', 'right'],
@@ -51,16 +52,49 @@ test('a hole that breaks out of a chamfer is measured square to it', () => {
   expect(finding!.by).toBeCloseTo(2, 9)
 })
 
-test('of a row only the holes that stick out are named', () => {
-  const found = outsidePart(
-    modelOf(
-      planWithCuts([
-        'row: posts, at: { left: 10, bottom: 20 }, toward: right, spacing: 30, count: 5, diameter: 4',
-      ]),
-    ),
+test('holes of a row are left to the rule of rows', () => {
+  const row = 'row: posts, at: { left: 10, bottom: 20 }, toward: right, spacing: 30, count: 5, diameter: 4'
+  expect(found(row)).toEqual([])
+})
+
+/** An L of 100 x 60 whose limbs are 20 wide: the corner that goes in is at (20, 20). */
+const angle = (cut: string) => `paperjig: 1
+title: Loom
+units: mm
+parts:
+  angle:
+    thickness: 10
+    outline: [{ to: [0, 0] }, { to: [100, 0] }, { to: [100, 20] }, { to: [20, 20] }, { to: [20, 60] }, { to: [0, 60] }]
+    cuts:
+      - { ${cut} }
+`
+
+test('on an outline that goes in, a slot across the corner sticks out by what lies outside, not by its corners', () => {
+  // both ends of the slot, at (10, 10) and (30, 10) or so, lie inside; its upper side passes above the inner corner
+  const [finding, ...others] = foundBy(
+    outsidePart,
+    angle('slot: key, at: { left: 5, bottom: 5 }, size: 50 x 19'),
   )
-  expect(found.map(f => f.places[0]!.feature)).toEqual(['posts.4', 'posts.5'].slice(0, found.length))
-  expect(found.map(f => f.measured!.value)).toEqual([2, 32])
+  expect(others).toEqual([])
+  // the upper edge lies at 24, the limb ends at 20
+  expect(finding!.measured!.value).toBeCloseTo(4, 9)
+})
+
+test('a cut-out in a disc is measured against the arc', () => {
+  const text = `paperjig: 1
+title: Loom
+units: mm
+parts:
+  wheel:
+    round: 100
+    thickness: 10
+    cuts:
+      - { cut-out: spoke, at: { left: 82, bottom: center }, size: 15 x 40 }
+`
+  // the corners of the cut-out lie at (97, 50 ± 20), and the centre at (50, 50)
+  const [finding] = foundBy(outsidePart, text)
+  expect(finding!.measured!.value).toBeCloseTo(Math.hypot(47, 20) - 50, 9)
+  expect(finding!.facts.what).toBe('cut-out')
 })
 
 test.each([

@@ -1,12 +1,21 @@
 import { expect, test } from 'vitest'
-import { sizeMissing } from '../../src/check/size-missing.ts'
-import { modelOf, planOf, planWithCuts } from '../model/model-of.ts'
+import { diameterMissing } from '../../../src/check/missing/diameter-missing.ts'
+import { radiusMissing } from '../../../src/check/missing/radius-missing.ts'
+import { sizeMissing } from '../../../src/check/missing/size-missing.ts'
+import { planOf, planWithCuts } from '../../model/model-of.ts'
+import { found as foundBy } from '../found.ts'
 
+/** What the three rules find together; which of them a size is for is what its name begins with. */
 const found = (text: string) =>
-  sizeMissing(modelOf(text)).map(({ facts, places, severity }) => {
-    expect(severity).toBe('error')
-    return [places[0]!.part, places[0]!.feature, facts.what, facts.wanted]
-  })
+  [...foundBy(radiusMissing, text), ...foundBy(diameterMissing, text), ...foundBy(sizeMissing, text)].map(
+    ({ rule, facts, places, severity }) => {
+      expect(severity).toBe('error')
+      expect(rule).toBe(
+        /^(radius|diameter)/.test(facts.wanted) ? `${facts.wanted.split(' ')[0]}-missing` : 'size-missing',
+      )
+      return [places[0]!.part, places[0]!.feature, facts.what, facts.wanted]
+    },
+  )
 
 test.each<[text: string, wanted: readonly (readonly (string | undefined)[])[]]>([
   [
