@@ -9,12 +9,14 @@ export type FontBytes = Readonly<Record<Weight, readonly Uint8Array[]>>
 /** What the whole job hangs on besides the plan; the version, and the date if there is one, stand in the files that are made. */
 export type Surroundings = { readonly fonts: FontBytes; readonly version: string; readonly date?: Date }
 
-/** What is wanted of a packet. */
+/** What is wanted of a packet, and the shop that it is for. */
 export type Choices = {
   /** A paper by its name, or width x height; without it Letter for a plan in inches, A4 for one in millimetres. */
   readonly paper?: string
   /** The ids of the parts to print, all of them unless given. */
   readonly parts?: readonly string[]
+  /** The maker's own shop, the usual one unless given. */
+  readonly shop?: PlanText
 }
 
 /** A file to be written: its name within the folder asked for, and what is in it. */

@@ -6,6 +6,7 @@ import { makeSheets } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { defaultWorkshop } from '../workshop/defaults.ts'
+import type { Workshop } from '../workshop/workshop.ts'
 import { choosePaper } from './choose-paper.ts'
 import { chooseParts } from './choose-parts.ts'
 import type { Choices } from './inputs.ts'
@@ -26,6 +27,7 @@ export function layOutPacket(
   choices: Choices,
   fonts: Fonts,
   date: Date | undefined,
+  workshop: Workshop = defaultWorkshop,
 ): LaidPacket {
   const chosenParts = chooseParts(model, choices.parts)
   const chosenPaper = choosePaper(choices.paper, model.units)
@@ -36,9 +38,9 @@ export function layOutPacket(
   }
   const { paper } = chosenPaper
   const { parts } = chosenParts
-  const sheets = makeSheets({ model: { ...model, parts }, workshop: defaultWorkshop, fonts })
+  const sheets = makeSheets({ model: { ...model, parts }, workshop, fonts })
   const arrangements = sheets.map(({ id, drawings }) => ({ id, drawings }))
-  const laid = layOutPages(arrangements, paper, model.units, defaultWorkshop, fonts)
+  const laid = layOutPages(arrangements, paper, model.units, workshop, fonts)
   return {
     packet: { ...about, pages: laid.pages },
     count: laid.count,

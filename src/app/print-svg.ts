@@ -5,17 +5,17 @@ import type { Choices, NamedBytes, PlanText, Surroundings } from './inputs.ts'
 import { layOutPacket } from './lay-out-packet.ts'
 import { lettersMissing } from './letters-missing.ts'
 import { openFonts } from './open-fonts.ts'
-import { readModel } from './read-model.ts'
+import { readJob } from './read-job.ts'
 
 /** A packet as SVG files: none where nothing could be drawn, and then the findings say why. */
 export type PrintedSvg = Found & { readonly files: readonly NamedBytes[]; readonly pages: number }
 
 /** One SVG a page, and one a template with nothing in it but what is cut and bored. */
 export function printSvg(plan: PlanText, choices: Choices, around: Pick<Surroundings, 'fonts'>): PrintedSvg {
-  const { model, findings, texts, style } = readModel(plan)
-  if (model === undefined) return { files: [], pages: 0, findings, texts, style }
+  const { job, findings, texts, style } = readJob(plan, choices.shop)
+  if (job === undefined) return { files: [], pages: 0, findings, texts, style }
   const fonts = openFonts(around.fonts)
-  const laid = layOutPacket(model, choices, fonts, undefined)
+  const laid = layOutPacket(job.model, choices, fonts, undefined, job.workshop)
   const encoder = new TextEncoder()
   const digits = String(laid.count).length
   const files: NamedBytes[] = []

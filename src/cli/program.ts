@@ -4,6 +4,8 @@ import { addCheck } from './command/check.ts'
 import type { Done } from './command/done.ts'
 import { example } from './command/help.ts'
 import { addPrint } from './command/print.ts'
+import { addSchema } from './command/schema.ts'
+import { addShop } from './command/shop.ts'
 import { addSvg } from './command/svg.ts'
 import type { Shell } from './shell.ts'
 import { version } from './version.ts'
@@ -30,5 +32,7 @@ export function buildProgram(shell: Shell, done: Done): Command {
   addSvg(program, shell, done)
   addCheck(program, shell, done)
   addCards(program, shell, done)
+  addShop(program, shell, done)
+  addSchema(program, shell, done)
   return program
 }

@@ -2,7 +2,7 @@ import { printPdf } from '../../app/index.ts'
 import { type ExitCode, exitCode } from '../exit-code.ts'
 import { fileDate } from '../input/file-date.ts'
 import { readFonts } from '../input/read-fonts.ts'
-import { readPlanFile, standardStream } from '../input/read-plan-file.ts'
+import { readPlanFile, readShopFile, standardStream } from '../input/read-plan-file.ts'
 import { nameFromPlan } from '../output/name-from-plan.ts'
 import { hasErrors, report } from '../output/report.ts'
 import { pdfOutput, writePdf } from '../output/write-pdf.ts'
@@ -15,9 +15,10 @@ export async function print(plan: string, options: PrintOptions, shell: Shell): 
   const output = pdfOutput(options.output, plan, `${nameFromPlan(plan)}.pdf`, shell)
   const date = fileDate(shell.env)
   const text = await readPlanFile(plan, shell.stdin)
+  const shop = await readShopFile(options.shop, plan, shell.stdin)
   const fonts = readFonts()
   const around = { fonts, version, ...(date === undefined ? {} : { date }) }
-  const printed = await printPdf(text, toChoices(options), around)
+  const printed = await printPdf(text, toChoices(options, shop), around)
   report(printed, shell.stderr)
   const code = await writePdf(printed, output, plan === standardStream ? undefined : plan, shell)
   if (code !== exitCode.done) return code
