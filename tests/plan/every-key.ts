@@ -35,6 +35,7 @@ parts:
       - { hole: , at: { from: pivot, right: 1 1/2 }, for: axle, fit: 1/32, depth: 1/4 }
       - { row: pegs, on: rail, at: { start: 1/4, front: center }, toward: end, spacing: 1/2, count: 3, diameter: 1/8 }
       - { hole: face, on: [deck, back], at: { right: 1/2, top: center }, diameter: 1/8, depth: 1/8 }
+      - { row: studs, at: { nose: 2, top: 1/4 }, toward: nose, spacing: 1/2, count: 2, diameter: 1/16 }
       - { hole: tip, at: { concentric: toe }, diameter: 1/16 }
   wheel:
     from: plank

@@ -75,8 +75,12 @@ async function renderPages(
   fonts: Fonts,
   { date, version }: Surroundings,
 ): Promise<Uint8Array> {
-  const sheets = drawings.map(drawing => ({ id: drawing.id, drawings: [drawing] }))
-  const { pages } = layOutPages(sheets, paper, units, defaultWorkshop, fonts)
-  const packet = { title, language: 'en', pages, ...(date === undefined ? {} : { date }) }
+  const sheets = drawings.map(drawing => ({
+    id: drawing.id,
+    group: drawing.id,
+    drawings: [drawing] as const,
+  }))
+  const { pages } = layOutPages(sheets, { paper, units, workshop: defaultWorkshop }, fonts)
+  const packet = { title, language: 'en', pages: pages(), ...(date === undefined ? {} : { date }) }
   return renderPdf(packet, fonts, version)
 }

@@ -1,4 +1,5 @@
 import { difference } from '../../geometry/boolean/index.ts'
+import { tangentAt } from '../../geometry/measure/along.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
 import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
 import { discProtrusion, type Protrusion, protrusion } from '../../geometry/measure/protrusion.ts'
@@ -7,6 +8,7 @@ import type { Point } from '../../geometry/shape/point.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import type { Arc } from '../../geometry/shape/segment.ts'
 import { spans } from '../../geometry/shape/span.ts'
+import { coincident } from '../../number/tolerance.ts'
 import { type Cut, isHole } from '../subject/cut.ts'
 import type { Plane } from '../subject/plane.ts'
 
@@ -15,12 +17,20 @@ export function sticksOut({ blank }: Plane, cut: Cut): Protrusion | undefined {
   if (isHole(cut)) return discProtrusion(cut.centre, cut.radius, blank)
   // a notch may take a rounded corner with it, so it is held against the plain rectangle
   if (cut.feature.shape.kind === 'edge-cut') return protrusion(cut.region, rectangle(regionBounds(blank)))
-  return isPlain(blank) ? protrusion(cut.region, blank) : farthestOutside(cut.region, blank)
+  return isConvex(blank) ? protrusion(cut.region, blank) : farthestOutside(cut.region, blank)
 }
 
-/** Whether it is four straight edges, which are convex when they bound a face. */
-function isPlain({ outer, holes }: Region): boolean {
-  return holes.length === 0 && outer.segments.length === 4 && outer.segments.every(s => s.kind === 'line')
+/** Whether the boundary turns one way all round: then what sticks out sticks out by a corner or a bulge. */
+function isConvex({ outer: { segments }, holes }: Region): boolean {
+  if (holes.length > 0) return false
+  return [1, -1].some(way =>
+    segments.every((segment, i) => {
+      const before = tangentAt(segments.at(i - 1)!, 1)
+      const after = tangentAt(segment, 0)
+      const turns = way * (before.x * after.y - before.y * after.x) >= -coincident
+      return turns && (segment.kind === 'line' || segment.turn === way)
+    }),
+  )
 }
 
 /** Of all that lies outside, the point that is farthest from the wood. */

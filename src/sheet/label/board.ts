@@ -1,7 +1,7 @@
 import type { Mark } from '../../drawing/mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import { boxAbout, type Extent, firstClear } from './find-place.ts'
+import { boxAbout, type Extent, firstClear, type Suits } from './find-place.ts'
 import { emptyObstacles, type Obstacles } from './obstacles.ts'
 
 /** A drawing in the making: marks that stand already, and where more can stand without touching them. */
@@ -12,12 +12,13 @@ export type Board = {
   readonly taken: readonly Bounds[]
   /** Adds marks whose lines are obstacles from now on. */
   readonly draw: (marks: readonly Mark[]) => void
-  /** Puts something at the first middle where it touches nothing, and says where; nothing where there is none. */
+  /** Puts something at the first middle that suits and where it touches nothing, and says where; nothing where there is none. */
   readonly place: (
     middles: Iterable<Point>,
     extent: Extent,
     area: Bounds,
     marksAt: (middle: Point) => readonly Mark[],
+    suits?: Suits,
   ) => Point | undefined
 }
 
@@ -36,8 +37,8 @@ export function emptyBoard(): Board {
         if (mark.kind === 'fill') obstacles.addContours(mark.regions.map(r => r.outer))
       }
     },
-    place: (middles, extent, area, marksAt) => {
-      const middle = firstClear(middles, extent, area, obstacles)
+    place: (middles, extent, area, marksAt, suits) => {
+      const middle = firstClear(middles, extent, area, obstacles, suits)
       if (middle === undefined) return undefined
       const box = boxAbout(middle, extent)
       marks.push(...marksAt(middle))

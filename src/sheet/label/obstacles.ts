@@ -12,7 +12,7 @@ export type Obstacles = {
   readonly addContours: (contours: readonly Contour[]) => void
   readonly addBox: (box: Bounds) => void
   /** All that may touch a box, some of it more than once; what lies far from it is not among it. */
-  readonly near: (box: Bounds) => Iterable<Readonly<Cell>>
+  readonly near: (box: Bounds) => readonly Readonly<Cell>[]
 }
 
 /** Much less than the white that is kept, so that chords for arcs let no text touch one. */
@@ -26,7 +26,7 @@ const chordDeviation = 0.02
 const cellSize = 10
 
 export function emptyObstacles(): Obstacles {
-  const cells = new Map<string, Cell>()
+  const cells = new Map<number, Cell>()
   const add = (box: Bounds, enter: (cell: Cell) => void): void => {
     for (const key of keysOf(box)) {
       let cell = cells.get(key)
@@ -43,11 +43,13 @@ export function emptyObstacles(): Obstacles {
         add(boundsOf(stretch), cell => cell.stretches.push(stretch))
     },
     addBox: box => add(box, cell => cell.boxes.push(box)),
-    near: function* (box) {
+    near: box => {
+      const found: Cell[] = []
       for (const key of keysOf(box)) {
         const cell = cells.get(key)
-        if (cell !== undefined) yield cell
+        if (cell !== undefined) found.push(cell)
       }
+      return found
     },
   }
 }
@@ -61,12 +63,18 @@ export function boundsOf([a, b]: Stretch): Bounds {
   }
 }
 
-function* keysOf({ left, right, bottom, top }: Bounds): Generator<string> {
+/** One number for each cell that a box reaches into; columns are further apart than any part is high. */
+function keysOf({ left, right, bottom, top }: Bounds): readonly number[] {
   const number = (at: number): number => Math.floor(at / cellSize)
+  const keys: number[] = []
   for (let i = number(left); i <= number(right); i++) {
-    for (let j = number(bottom); j <= number(top); j++) yield `${i} ${j}`
+    for (let j = number(bottom); j <= number(top); j++) keys.push(i * cellsInColumn + j)
   }
+  return keys
 }
+
+/** Two cells that far apart may share a number, which costs time and nothing else: what is near is looked at closely. */
+const cellsInColumn = 1e6
 
 /** Chords no longer than a cell, so that a long slanting line does not stand in every cell of its rectangle. */
 function stretchesOf(contour: Contour): readonly Stretch[] {

@@ -59,7 +59,7 @@ export function keyLines(
 /** What a reader of this paper would look for in vain. */
 function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
   const { solid, hand } = pieces[0]
-  const name = sideNames(hand, part.referenceEnd)
+  const name = sideNames(hand, part)
   return [
     ...part.missing.map(m => `Not on this paper: ${missingWords([m], name)}.`),
     ...solid.features.flatMap(({ id, shape }) =>

@@ -52,14 +52,10 @@ function putLetter(letter: string, { shape, id }: Placed, board: Board, area: Bo
     }
   const inside = target.kind === 'box' ? [middleOf(box)] : []
   // a leader that crosses a line is better than a letter that is missing; one that crosses lettering is not
-  return [true, false].some(ofLines => {
-    const middles = chosen([...inside, ...around(box, extent)], leaderIsFree(ofLines))
-    return board.place(middles, extent, area, marksAt) !== undefined
-  })
-}
-
-function* chosen(middles: Iterable<Point>, suits: (middle: Point) => boolean): Generator<Point> {
-  for (const middle of middles) if (suits(middle)) yield middle
+  const middles = [...inside, ...around(box, extent)]
+  return [true, false].some(
+    ofLines => board.place(middles, extent, area, marksAt, leaderIsFree(ofLines)) !== undefined,
+  )
 }
 
 /** What a letter belongs to. */

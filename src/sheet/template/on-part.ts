@@ -15,7 +15,7 @@ import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
 import { guided, guidedCut } from './guide-bush.ts'
 import { putLetters } from './letter-marks.ts'
-import { middlesOnWood, putGrain, putName } from './middle-marks.ts'
+import { middlesOf, putGrain, putName } from './middle-marks.ts'
 import { pieceName, type Served } from './pieces-served.ts'
 import { roughCutMarks } from './rough-cut.ts'
 import { wasteMarks } from './waste-marks.ts'
@@ -67,7 +67,7 @@ export function onPart(
   const onWood: OnWood = p => inOne(outline, p) && !inOne(sawnOut, p)
   const grain = area.top - area.bottom > area.right - area.left ? 'across' : 'along'
   const end = hand === 'mirrored' ? placeOfMirrored(part.referenceEnd) : part.referenceEnd
-  const middles = middlesOnWood(area, onWood)
+  const middles = middlesOf(area, onWood)
   const put = {
     faceEdge: putFaceMarks(board, area, part.faceEdge, onWood),
     referenceEnd: putDatum(board, area, end === 'right' ? 1 : -1, onWood),

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { wrap } from '../../src/sheet/key/wrap.ts'
+import { wrap } from '../../src/drawing/wrap.ts'
 import { layOut } from '../../src/text/lay-out.ts'
-import { fonts } from './sheets-of.ts'
+import { fonts } from '../sheet/sheets-of.ts'
 
 const widthOf = (text: string) => layOut(fonts.regular, [text], 2.5).width
 const wrapped = (text: string, width: number, mostLines?: number) =>

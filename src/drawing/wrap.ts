@@ -1,6 +1,6 @@
-import { fitText } from '../../drawing/fit-text.ts'
-import type { Font } from '../../text/font.ts'
-import { layOut } from '../../text/lay-out.ts'
+import type { Font } from '../text/font.ts'
+import { layOut } from '../text/lay-out.ts'
+import { fitText } from './fit-text.ts'
 
 /** Text broken at blanks into lines no wider than `width` millimetres; a single word that is wider is cut short. */
 export function wrap(
