@@ -16,12 +16,14 @@ export type Surroundings = { readonly fonts: FontBytes; readonly version: string
 /** The cover, or a kind of sheet. */
 export type PrintableSheet = 'cover' | SheetKind
 
-/** What is wanted of a packet. */
+/** What is wanted of a packet, and the shop that it is for. */
 export type Choices = {
   /** A paper by its name, or width x height; without it Letter for a plan in inches, A4 for one in millimetres. */
   readonly paper?: string
   /** The ids of the parts to print, all of them unless given. */
   readonly parts?: readonly string[]
+  /** The maker's own shop, the usual one unless given. */
+  readonly shop?: PlanText
   /** What to print, all of it unless given. */
   readonly sheets?: readonly PrintableSheet[]
   /** One template for each piece, unless one for all pieces of a hand is asked for. */

@@ -5,7 +5,7 @@ import { layOutPacket } from './lay-out-packet.ts'
 import { lettersMissing } from './letters-missing.ts'
 import { machineFiles } from './machine-files.ts'
 import { openFonts } from './open-fonts.ts'
-import { readModel } from './read-model.ts'
+import { readJob } from './read-job.ts'
 
 /** A packet as SVG files: none where nothing could be drawn, and then the findings say why. */
 export type PrintedSvg = Found & { readonly files: readonly NamedBytes[]; readonly pages: number }
@@ -17,10 +17,10 @@ export function printSvg(
   around: Pick<Surroundings, 'fonts'>,
   svg: SvgChoices = {},
 ): PrintedSvg {
-  const { model, findings, texts, style } = readModel(plan)
-  if (model === undefined) return { files: [], pages: 0, findings, texts, style }
+  const { job, findings, texts, style } = readJob(plan, choices.shop)
+  if (job === undefined) return { files: [], pages: 0, findings, texts, style }
   const fonts = openFonts(around.fonts)
-  const laid = layOutPacket(model, choices, fonts, undefined)
+  const laid = layOutPacket(job.model, choices, fonts, undefined, job.workshop)
   const encoder = new TextEncoder()
   const digits = String(laid.count).length
   const files: NamedBytes[] = []
