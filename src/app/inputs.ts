@@ -43,10 +43,10 @@ export type SvgChoices = {
   /** Whether there is text; unless it is said, on pages and not in the files for machines. */
   readonly text?: boolean
   /**
-   * The width in millimetres, at least 0, of what parts the wood: the files for machines have their lines moved into
+   * The width, in millimetres or as it is typed, of what parts the wood: the files for machines have their lines moved into
    * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.
    */
-  readonly kerf?: number
+  readonly kerf?: number | string
 }
 
 /** A file to be written: its name within the folder asked for, and what is in it. */

@@ -1,4 +1,5 @@
 import { renderSvgPage } from '../render/svg/render-page.ts'
+import { chooseKerf } from './choose-kerf.ts'
 import type { Found } from './found.ts'
 import type { Choices, NamedBytes, PlanText, Surroundings, SvgChoices } from './inputs.ts'
 import { layOutPacket } from './lay-out-packet.ts'
@@ -19,6 +20,9 @@ export function printSvg(
 ): PrintedSvg {
   const { job, findings, texts, style } = readJob(plan, choices.shop)
   if (job === undefined) return { files: [], pages: 0, findings, texts, style }
+  const chosen = chooseKerf(svg.kerf, job.model.units)
+  if ('finding' in chosen)
+    return { files: [], pages: 0, findings: [...findings, chosen.finding], texts, style }
   const fonts = openFonts(around.fonts)
   const laid = layOutPacket(job.model, choices, fonts, undefined, job.workshop)
   const encoder = new TextEncoder()
@@ -28,7 +32,7 @@ export function printSvg(
     const name = `page-${String(page.number).padStart(digits, '0')}.svg`
     files.push({ name, bytes: encoder.encode(renderSvgPage(page, laid.packet, fonts, svg)) })
   }
-  const machine = machineFiles(laid.sheets, svg, laid.packet.language, fonts)
+  const machine = machineFiles(laid.sheets, { ...svg, kerf: chosen.mm }, laid.packet.language, fonts)
   return {
     files: [...files, ...machine.files],
     pages: laid.count,

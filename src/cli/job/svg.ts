@@ -12,15 +12,15 @@ import { report } from '../output/report.ts'
 import { withFolder } from '../output/with-folder.ts'
 import { writeFiles } from '../output/write-files.ts'
 import type { Shell } from '../shell.ts'
-import { type OutputOptions, toChoices } from './options.ts'
+import { type SvgOptions, toChoices, toSvgChoices } from './options.ts'
 
 /** Prints a plan as SVG files in one folder. */
-export async function svg(plan: string, options: OutputOptions, shell: Shell): Promise<ExitCode> {
+export async function svg(plan: string, options: SvgOptions, shell: Shell): Promise<ExitCode> {
   const folder = folderFor(plan, namedOutput(options.output, 'folder'))
   const text = await readPlanFile(plan, shell.stdin)
   const shop = await readShopFile(options.shop, plan, shell.stdin)
   const fonts = readFonts()
-  const printed = printSvg(text, toChoices(options, shop), { fonts })
+  const printed = printSvg(text, toChoices(options, shop), { fonts }, toSvgChoices(options))
   const { files, pages } = printed
   report(printed, shell.stderr)
   if (files.length === 0) return exitCode.unusable
