@@ -9,6 +9,7 @@ import type { Neck as NeckLimits, Workshop } from '../../workshop/workshop.ts'
 import { mm, placeOfPart } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
 import type { PartAtHand } from '../subject/subject.ts'
+import { worstOfEach } from '../worst-of-each.ts'
 import { severityOfThin } from './limits.ts'
 
 /** A place where a part is so narrow that it snaps, sooner where the grain runs across it. */
@@ -31,33 +32,42 @@ function narrowNecks(
   workshop: Workshop,
 ): readonly FindingOf<'neck-too-narrow'>[] {
   const wood = planes[0]?.wood ?? []
-  return wood.flatMap(region => {
-    const found = [...neckOf(part, region), ...wallOf(region)]
-    return found.flatMap((neck): FindingOf<'neck-too-narrow'>[] => {
-      const limit = neckLimit(neck.slant, workshop.neck)
-      if (neck.width >= limit - coincident) return []
-      return [
-        {
-          rule: 'neck-too-narrow',
-          severity: severityOfThin(neck.width, limit, workshop.clear),
-          places: [{ ...placeOfPart(part), side: 'front' }],
-          measured: mm(neck.width),
-          limit: mm(limit),
-          facts: { grain: grainInWords(neck.slant), left: mm(neck.at.x), bottom: mm(neck.at.y) },
-        },
-      ]
-    })
-  })
+  const narrow = wood
+    .flatMap(region => [...necksOf(part, region), ...wallOf(region)])
+    .map(neck => ({ ...neck, limit: neckLimit(neck.slant, workshop.neck) }))
+    .filter(({ width, limit }) => width < limit - coincident)
+  return worstOfEach(
+    narrow,
+    () => part.id,
+    ({ width, limit }) => 1 - width / limit,
+  ).map(({ worst: { at, width, slant, limit } }) => ({
+    rule: 'neck-too-narrow',
+    severity: severityOfThin(width, limit, workshop.clear),
+    places: [{ ...placeOfPart(part), side: 'front' }],
+    measured: mm(width),
+    limit: mm(limit),
+    facts: { grain: grainInWords(slant), left: mm(at.x), bottom: mm(at.y) },
+  }))
 }
 
-/** A rectangle is as narrow as it is wide, and whoever asks for a thin strip knows it. */
-function neckOf({ length, width }: Part, region: Region): readonly Found[] {
-  if (region.outer.segments.length <= 4) return []
-  const neck = narrowestNeck({ outer: region.outer, holes: [] })
-  if (neck === undefined || neck.width >= Math.min(length.mm, width.mm) - coincident) return []
+/**
+ * The narrowest neck, and the narrowest that runs more across the grain than along it, which may be wider and yet
+ * weaker. A rectangle is as narrow as it is wide, and whoever asks for a thin strip knows it.
+ */
+function necksOf({ length, width }: Part, { outer }: Region): readonly Found[] {
+  if (outer.segments.length <= 4) return []
   const grain = length.mm >= width.mm ? 0 : Math.PI / 2
-  const slant = Math.asin(Math.min(1, Math.abs(Math.sin(neck.direction - grain))))
-  return [{ at: neck.at, width: neck.width, slant }]
+  const slantOf = (direction: number) => Math.asin(Math.min(1, Math.abs(Math.sin(direction - grain))))
+  const region = { outer, holes: [] }
+  const own = Math.min(length.mm, width.mm) - coincident
+  return [
+    narrowestNeck(region),
+    narrowestNeck(region, direction => slantOf(direction) < Math.PI / 4),
+  ].flatMap(neck =>
+    neck !== undefined && neck.width < own
+      ? [{ at: neck.at, width: neck.width, slant: slantOf(neck.direction) }]
+      : [],
+  )
 }
 
 /** Round a ring the grain runs across it somewhere, wherever it is thinnest. */

@@ -91,3 +91,26 @@ test.each([
 ])('%s: nothing is found', (_, text) => {
   expect(found(neckTooNarrow, text)).toEqual([])
 })
+
+test('a neck across the grain is found beside a narrower one along it that is wide enough', () => {
+  // 4 mm along the grain under the bite, 5 mm across it in the horn: limits 3.175 and 6.35
+  const finding = only(
+    neckTooNarrow,
+    outlined([
+      [0, 0],
+      [20, 0],
+      [20, 16],
+      [30, 16],
+      [30, 0],
+      [100, 0],
+      [100, 20],
+      [70, 20],
+      [70, 50],
+      [65, 50],
+      [65, 20],
+      [0, 20],
+    ]),
+  )
+  expect(finding.facts.grain).toBe('across')
+  expect(finding.measured!.value).toBeCloseTo(5, 9)
+})
