@@ -21,6 +21,7 @@ export type {
   NamedBytes,
   PlanText,
   PrintableSheet,
+  Progress,
   Surroundings,
   SvgChoices,
 } from './inputs.ts'

@@ -11,7 +11,16 @@ export type PlanText = { readonly text: string | Uint8Array; readonly file: stri
 export type FontBytes = Readonly<Record<Weight, readonly Uint8Array[]>>
 
 /** What the whole job hangs on besides the plan; the version, and the date if there is one, stand in the files that are made. */
-export type Surroundings = { readonly fonts: FontBytes; readonly version: string; readonly date?: Date }
+export type Surroundings = {
+  readonly fonts: FontBytes
+  readonly version: string
+  readonly date?: Date
+  /** Told of every page before it is written, for who waits for it. */
+  readonly progress?: Progress
+}
+
+/** A page by its number, counted from 1, of so many. */
+export type Progress = (page: number, count: number) => void
 
 /** The cover, or a kind of sheet. */
 export type PrintableSheet = 'cover' | SheetKind

@@ -7,6 +7,7 @@ import { lettersMissing } from './letters-missing.ts'
 import { machineFiles } from './machine-files.ts'
 import { openFonts } from './open-fonts.ts'
 import { readJob } from './read-job.ts'
+import { toldPages } from './told-pages.ts'
 
 /** A packet as SVG files: none where nothing could be drawn, and then the findings say why. */
 export type PrintedSvg = Found & { readonly files: readonly NamedBytes[]; readonly pages: number }
@@ -15,7 +16,7 @@ export type PrintedSvg = Found & { readonly files: readonly NamedBytes[]; readon
 export function printSvg(
   plan: PlanText,
   choices: Choices,
-  around: Pick<Surroundings, 'fonts'>,
+  around: Pick<Surroundings, 'fonts' | 'progress'>,
   svg: SvgChoices = {},
 ): PrintedSvg {
   const { job, findings, texts, style } = readJob(plan, choices.shop)
@@ -28,7 +29,7 @@ export function printSvg(
   const encoder = new TextEncoder()
   const digits = String(laid.count).length
   const files: NamedBytes[] = []
-  for (const page of laid.packet.pages) {
+  for (const page of toldPages(laid.packet, laid.count, around.progress).pages) {
     const name = `page-${String(page.number).padStart(digits, '0')}.svg`
     files.push({ name, bytes: encoder.encode(renderSvgPage(page, laid.packet, fonts, svg)) })
   }

@@ -4,6 +4,7 @@ import { fileDate } from '../input/file-date.ts'
 import { chosenPrinter } from '../input/printers.ts'
 import { readFonts } from '../input/read-fonts.ts'
 import { readPlanFile, readShopFile, standardStream } from '../input/read-plan-file.ts'
+import { pageCounter } from '../output/counter.ts'
 import { nameFromPlan } from '../output/name-from-plan.ts'
 import { foundInCall, hasErrors, report } from '../output/report.ts'
 import { pdfOutput, writePdf } from '../output/write-pdf.ts'
@@ -23,8 +24,11 @@ export async function print(plan: string, options: PrintOptions, shell: Shell): 
     return exitCode.unusable
   }
   const fonts = readFonts()
-  const around = { fonts, version, ...(date === undefined ? {} : { date }) }
-  const printed = await printPdf(text, { ...toChoices(options, shop), ...known }, around)
+  const counter = pageCounter(shell.stderr)
+  const around = { fonts, version, progress: counter.tell, ...(date === undefined ? {} : { date }) }
+  const printed = await printPdf(text, { ...toChoices(options, shop), ...known }, around).finally(
+    counter.clear,
+  )
   report(printed, shell.stderr)
   const code = await writePdf(printed, output, plan === standardStream ? undefined : plan, shell)
   if (code !== exitCode.done) return code
