@@ -32,10 +32,9 @@ test('a sound plan gives a template for each piece, and no errors', async () => 
 test('only the parts asked for are printed, in the order of the plan', () => {
   const { files } = printSvg(plan(gate), { ...templates, parts: ['rail', 'post'] }, surroundings)
   expect(files).toHaveLength(4)
-  expect(printSvg(plan(gate), { ...templates, parts: ['rail'] }, surroundings).files.map(f => f.name)).toEqual([
-    'page-1.svg',
-    'rail-template.svg',
-  ])
+  expect(
+    printSvg(plan(gate), { ...templates, parts: ['rail'] }, surroundings).files.map(f => f.name),
+  ).toEqual(['page-1.svg', 'rail-template.svg'])
 })
 
 test('a part that the plan does not have is an error with the nearest right name, and nothing is printed', async () => {
