@@ -5,17 +5,17 @@ import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
+import { type Cell, type PlaceRow, placeLines } from './place-table.ts'
 import { wrap } from './wrap.ts'
 
-/** A line of the key: a letter, what it means, and below it in smaller letters which cuts bear it; or a remark. */
+/** A line of the key: a letter, what it means, and below it in smaller letters which cuts bear it; a remark; or where letters would stand that find no room. */
 export type KeyLine =
   | { readonly kind: 'entry'; readonly letter: string; readonly words: Words; readonly names: string }
   | { readonly kind: 'size'; readonly words: Words }
   | { readonly kind: 'remark'; readonly text: string }
+  | { readonly kind: 'places'; readonly rows: readonly PlaceRow[] }
 
 const belongs = { layer: 'text', subject: 'key' } as const
-/** From a letter to its words. */
-const letterColumn = 8
 
 /** The key as it hangs from its upper left corner `at`, no wider than `width` where words can be broken. Returns its lower edge. */
 export function keyTable(
@@ -26,33 +26,41 @@ export function keyTable(
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
   const marks: Mark[] = []
   let y = at.y
-  /** Writes a line below the last one; returns its base line. */
-  const write = (words: Words, x: number, height: number): number => {
-    const { ascent, descent } = layOut(fonts.regular, words, height)
-    const base = y - ascent
-    marks.push(textMark(belongs, words, { x, y: base }, height))
-    y = base - descent - leading
-    return base
+  const letterColumn = widthOfLetters(lines, fonts)
+  /** Writes what stands side by side below the last line. */
+  const write = (cells: readonly Cell[], height: number): void => {
+    const laid = cells.map(({ words }) => layOut(fonts.regular, words, height))
+    const base = y - Math.max(...laid.map(({ ascent }) => ascent))
+    for (const { words, x, bold } of cells) {
+      const weight = bold ? 'bold' : 'regular'
+      marks.push(textMark(belongs, words, { x: at.x + x, y: base }, height, { weight }))
+    }
+    y = base - Math.max(...laid.map(({ descent }) => descent)) - leading
   }
   const writeWrapped = (text: string, x: number): void => {
-    for (const row of wrap(text, fonts.regular, lettering.medium, width - (x - at.x)))
-      write([row], x, lettering.medium)
+    for (const row of wrap(text, fonts.regular, lettering.medium, width - x))
+      write([{ words: [row], x }], lettering.medium)
   }
   for (const line of lines) {
     switch (line.kind) {
-      case 'entry': {
-        const base = write(line.words, at.x + letterColumn, lettering.large)
-        marks.push(
-          textMark(belongs, [line.letter], { x: at.x, y: base }, lettering.large, { weight: 'bold' }),
+      case 'entry':
+        write(
+          [
+            { words: line.words, x: letterColumn },
+            { words: [line.letter], x: 0, bold: true },
+          ],
+          lettering.large,
         )
-        writeWrapped(line.names, at.x + letterColumn)
+        writeWrapped(line.names, letterColumn)
         break
-      }
       case 'size':
-        write(line.words, at.x, lettering.large)
+        write([{ words: line.words, x: 0 }], lettering.large)
         break
       case 'remark':
-        writeWrapped(line.text, at.x)
+        writeWrapped(line.text, 0)
+        break
+      case 'places':
+        for (const cells of placeLines(line.rows, width, fonts)) write(cells, lettering.medium)
         break
     }
     y -= leading
@@ -62,3 +70,14 @@ export function keyTable(
 
 /** White between lines, besides the room that tails and fractions take. */
 const leading = 0.8
+
+/** The column that letters stand in: one or two of any breadth, and from there to their words. */
+function widthOfLetters(lines: readonly KeyLine[], fonts: Fonts): number {
+  const widths = lines.map(line =>
+    line.kind === 'entry' ? layOut(fonts.bold, [line.letter], lettering.large).width : 0,
+  )
+  return Math.max(narrowestLetters, Math.max(...widths) + 2)
+}
+
+/** Enough for most letters alone, so that most keys look alike. */
+const narrowestLetters = 8

@@ -46,7 +46,7 @@ function depthWords(depth: Depth, model: Model): Words {
 /** Which features bear the letter: a row by its name and number, not hole by hole. */
 export function memberNames({ members }: KeyEntry): string {
   const names = members.map(({ id, row, face }) => {
-    const name = row === undefined ? id : `${row.row} (row of ${row.count})`
+    const name = row === undefined ? id : `${row.row} (${row.pattern} of ${row.count})`
     return face === 'back' ? `${name}, from the back` : name
   })
   return [...new Set(names)].join(', ')
@@ -88,11 +88,6 @@ function missingWord(missing: Missing, name: SideName): string {
 function nameOf(face: FaceName | DistanceFrom, name: SideName): string {
   if (face === 'start' || face === 'end') return `the ${face} of the edge`
   return isSide(face) ? name(face) : sayFace(face)
-}
-
-/** Features by name, a row once. */
-export function featureNames(features: readonly Feature[]): string {
-  return [...new Set(features.map(({ id, row }) => row?.row ?? id))].join(', ')
 }
 
 /** The features of a part that this face of it does not show, by name and face. */

@@ -4,14 +4,14 @@ import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import type { Placed } from '../../model/feature.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
-import { placeOfMirrored } from '../../model/mirror.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
-import { putLetters } from './letter-marks.ts'
+import { referenceEndOf } from './from-datums.ts'
+import { putLetters, type Unlettered } from './letter-marks.ts'
 import { middlesOnWood, putGrain, putName } from './middle-marks.ts'
 import { pieceName, type Served } from './pieces-served.ts'
 import { roughCutMarks } from './rough-cut.ts'
@@ -25,10 +25,10 @@ export type OnPart = {
     readonly referenceEnd: boolean
     readonly name: boolean
     readonly grain: boolean
-    readonly waste: boolean
+    readonly waste: { readonly through: boolean; readonly stopped: boolean }
   }
   /** What has no letter beside it for want of room. */
-  readonly unlettered: readonly Placed[]
+  readonly unlettered: readonly Unlettered[]
   /** Grain runs along the longest dimension. Common practice, no source. */
   readonly grain: 'along' | 'across'
   /** The end of the drawing that the reference end is at. */
@@ -43,7 +43,7 @@ export function onPart(
   { workshop, fonts }: SheetContext,
 ): OnPart {
   const { part, pieces } = served
-  const { solid, hand } = pieces[0]
+  const { solid } = pieces[0]
   const outline = finishedOutline(solid)
   const area = boundsOfRegions(outline)
   const board = emptyBoard()
@@ -52,24 +52,24 @@ export function onPart(
   board.draw([pathMark({ layer: 'cut', subject: part.id }, 'cut', cutLines)])
   board.draw(roughCutMarks(outline, part, workshop))
   board.draw(seen.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
-  const unlettered = putLetters(key, board, grown(area, lettersBeyond), fonts)
+  const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
   const onWood: OnWood = p => outline.some(region => pointInRegion(region, p) === 'inside')
   const grain = area.top - area.bottom > area.right - area.left ? 'across' : 'along'
-  const end = hand === 'mirrored' ? placeOfMirrored(part.referenceEnd) : part.referenceEnd
+  const referenceEnd = referenceEndOf(served)
   const middles = middlesOnWood(area, onWood)
   const put = {
     faceEdge: putFaceMarks(board, area, part.faceEdge, onWood),
-    referenceEnd: putDatum(board, area, end === 'right' ? 1 : -1, onWood),
+    referenceEnd: putDatum(board, area, referenceEnd === 'right' ? 1 : -1, onWood),
     name: putName(board, middles, pieceName(served), fonts),
     grain: putGrain(board, middles, grain, fonts),
   }
   const waste = wasteMarks(seen, solid.outline, board.taken)
   return {
-    marks: [...board.marks, ...waste],
-    shown: { ...put, waste: waste.length > 0 },
+    marks: [...board.marks, ...waste.through, ...waste.stopped],
+    shown: { ...put, waste: { through: waste.through.length > 0, stopped: waste.stopped.length > 0 } },
     unlettered,
     grain,
-    referenceEnd: end === 'right' ? 'right' : 'left',
+    referenceEnd,
   }
 }
 
