@@ -17,13 +17,49 @@ export type KeyLine =
 
 const belongs = { layer: 'text', subject: 'key' } as const
 
-/** The key as it hangs from its upper left corner `at`, no wider than `width` where words can be broken. Returns its lower edge. */
-export function keyTable(
-  lines: readonly KeyLine[],
-  at: Point,
-  width: number,
-  fonts: Fonts,
-): { readonly marks: readonly Mark[]; readonly bottom: number } {
+type Hung = { readonly marks: readonly Mark[]; readonly bottom: number }
+
+/**
+ * The key as it hangs from its upper left corner `at`, no wider than `width` where words can be broken; many letters
+ * stand in columns side by side where there is room. Returns its lower edge.
+ */
+export function keyTable(lines: readonly KeyLine[], at: Point, width: number, fonts: Fonts): Hung {
+  const entries = lines.filter(line => line.kind === 'entry')
+  const columns = columnsFor(entries, width, fonts)
+  if (columns === 1) return column(lines, at, width, fonts)
+  const columnWidth = (width - (columns - 1) * betweenColumns) / columns
+  const each = Math.ceil(entries.length / columns)
+  const hung = Array.from({ length: columns }, (_, i) => {
+    const x = at.x + i * (columnWidth + betweenColumns)
+    return column(entries.slice(i * each, (i + 1) * each), { x, y: at.y }, columnWidth, fonts)
+  })
+  const below = { x: at.x, y: Math.min(...hung.map(({ bottom }) => bottom)) }
+  const others = column(
+    lines.filter(line => line.kind !== 'entry'),
+    below,
+    width,
+    fonts,
+  )
+  return { marks: [...hung, others].flatMap(({ marks }) => marks), bottom: others.bottom }
+}
+
+/** Fewer letters than these are read more easily one below the other. */
+const fewestInColumns = 8
+const betweenColumns = 6
+
+/** How many columns the widest words leave room for. */
+function columnsFor(entries: readonly KeyLine[], width: number, fonts: Fonts): number {
+  if (entries.length < fewestInColumns) return 1
+  const widest = Math.max(
+    ...entries.map(line =>
+      line.kind === 'entry' ? layOut(fonts.regular, line.words, lettering.large).width : 0,
+    ),
+  )
+  const wanted = widthOfLetters(entries, fonts) + widest + betweenColumns
+  return Math.max(1, Math.floor((width + betweenColumns) / wanted))
+}
+
+function column(lines: readonly KeyLine[], at: Point, width: number, fonts: Fonts): Hung {
   const marks: Mark[] = []
   let y = at.y
   const letterColumn = widthOfLetters(lines, fonts)

@@ -34,10 +34,10 @@ const enough = 24
 /** A leader that crosses a line is better than a letter that is missing; one that crosses many leads nowhere. */
 const mostCrossed = 3
 /** A letter that stands nearer than this to another cut might be taken for that one's. */
-const confusing = 2
+const confusing = 2.5
 
 /** Nearer is better by this much a step; what else is worse counts in the same measure. */
-const costs = { side: 0.01, step: 1, leader: 1, crossing: 4, confusing: 2 } as const
+const costs = { side: 0.01, step: 1, leader: 1, crossing: 4, confusing: 3.5 } as const
 
 /** Where the letter of a target can stand: within the area, clear of all lines and lettering. `own` is what the target's lines belong to. */
 export function letterPlaces(
