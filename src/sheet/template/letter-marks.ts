@@ -6,6 +6,7 @@ import type { Fonts } from '../../text/fonts.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { Board } from '../label/board.ts'
 import { choosePlaces } from '../label/choose-places.ts'
+import type { Edge } from '../label/obstacles.ts'
 import { label } from '../label/place-text.ts'
 import { letterPlaces } from './letter-places.ts'
 import { targetOf } from './letter-target.ts'
@@ -32,7 +33,13 @@ export function putLetters(
   )
   const places = choosePlaces(
     wanted.map(({ feature }, i) =>
-      letterPlaces(targetOf(feature), `${part}.${feature.id}`, labels[i]!.extent, area, board.obstacles),
+      letterPlaces(
+        targetOf(feature),
+        linesOfAnother(part, feature),
+        labels[i]!.extent,
+        area,
+        board.obstacles,
+      ),
     ),
   )
   places.forEach((place, i) => {
@@ -43,6 +50,13 @@ export function putLetters(
       board.draw([linesMark({ layer: 'text', subject: wanted[i]!.feature.id }, 'thin', [leader])])
   })
   return wanted.filter((_, i) => places[i] === undefined)
+}
+
+/** Tells the lines of all cuts but one; the outline is no cut's. */
+function linesOfAnother(part: string, { id }: Placed): (edge: Edge) => boolean {
+  const own = `${part}.${id}`
+  return ({ subject = '' }) =>
+    subject.startsWith(`${part}.`) && subject !== own && !subject.startsWith(`${own}.`)
 }
 
 /** Of a row or a grid the first hole and the last have letters, of a circle of holes the first. */

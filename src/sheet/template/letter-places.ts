@@ -39,16 +39,14 @@ const confusing = 2.5
 /** Nearer is better by this much a step; what else is worse counts in the same measure. */
 const costs = { side: 0.01, step: 1, leader: 1, crossing: 4, confusing: 3.5 } as const
 
-/** Where the letter of a target can stand: within the area, clear of all lines and lettering. `own` is what the target's lines belong to. */
+/** Where the letter of a target can stand: within the area, clear of all lines and lettering. `ofAnother` tells the lines of other cuts. */
 export function letterPlaces(
   target: Target,
-  own: string,
+  ofAnother: (edge: Edge) => boolean,
   extent: Extent,
   area: Bounds,
   obstacles: Obstacles,
 ): readonly LetterPlace[] {
-  const ofAnother = ({ subject }: Edge): boolean =>
-    subject !== undefined && subject !== own && !subject.startsWith(`${own}.`)
   const placeAt = (middle: Point, cost: number): LetterPlace | undefined => {
     const box = boxAbout(middle, extent)
     const white = grown(box, clearance)
