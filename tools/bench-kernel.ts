@@ -17,8 +17,10 @@ import { startAngle, sweep } from '../src/geometry/shape/segment.ts'
 import { transformRegion } from '../src/geometry/shape/transform.ts'
 import { printable } from '../src/number/tolerance.ts'
 import { loadClipper } from '../tests/geometry/boolean/clipper.ts'
-import { comb, gear, star } from '../tests/geometry/boolean/outlines.ts'
-import { randomFrom } from '../tests/geometry/boolean/random-cases.ts'
+import { comb } from '../tests/geometry/generate/comb.ts'
+import { gear } from '../tests/geometry/generate/gear.ts'
+import { randomFrom } from '../tests/geometry/generate/random.ts'
+import { star } from '../tests/geometry/generate/star.ts'
 
 const quick = process.argv.includes('--quick')
 // before anything else is loaded, so that the peak is our own

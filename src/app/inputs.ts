@@ -1,3 +1,7 @@
+import type { Printer } from '../paper/printer/printer.ts'
+import type { Lines } from '../render/svg/options.ts'
+import type { SheetKind } from '../sheet/registry.ts'
+import type { Copies } from '../sheet/sheet.ts'
 import type { Weight } from '../text/fonts.ts'
 
 /** A text as it was read, and the name under which messages speak of it. */
@@ -9,12 +13,40 @@ export type FontBytes = Readonly<Record<Weight, readonly Uint8Array[]>>
 /** What the whole job hangs on besides the plan; the version, and the date if there is one, stand in the files that are made. */
 export type Surroundings = { readonly fonts: FontBytes; readonly version: string; readonly date?: Date }
 
-/** What is wanted of a packet. */
+/** The cover, or a kind of sheet. */
+export type PrintableSheet = 'cover' | SheetKind
+
+/** What is wanted of a packet, and the shop that it is for. */
 export type Choices = {
   /** A paper by its name, or width x height; without it Letter for a plan in inches, A4 for one in millimetres. */
   readonly paper?: string
   /** The ids of the parts to print, all of them unless given. */
   readonly parts?: readonly string[]
+  /** The maker's own shop, the usual one unless given. */
+  readonly shop?: PlanText
+  /** What to print, all of it unless given. */
+  readonly sheets?: readonly PrintableSheet[]
+  /** One template for each piece, unless one for all pieces of a hand is asked for. */
+  readonly copies?: Copies
+  /** The edge that the printer cannot reach, as a length, the same on all four sides. */
+  readonly margin?: string
+  /** What two pages of one large drawing share, as a length; 10 mm unless given. */
+  readonly overlap?: string
+  /** The printer to correct for. */
+  readonly printer?: Printer
+}
+
+/** What is wanted of SVG files. */
+export type SvgChoices = {
+  /** How lines are drawn; unless it is said, as printed on pages and as hairlines in the files for machines. */
+  readonly lines?: Lines
+  /** Whether there is text; unless it is said, on pages and not in the files for machines. */
+  readonly text?: boolean
+  /**
+   * The width in millimetres, at least 0, of what parts the wood: the files for machines have their lines moved into
+   * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.
+   */
+  readonly kerf?: number
 }
 
 /** A file to be written: its name within the folder asked for, and what is in it. */

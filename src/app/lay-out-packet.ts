@@ -1,18 +1,23 @@
 import type { Packet, Paper } from '../drawing/page.ts'
 import type { Finding, FindingOf } from '../finding/finding.ts'
 import type { Model } from '../model/part.ts'
-import { layOutPages, type Misfit } from '../paper/lay-out-pages.ts'
+import type { Misfit } from '../paper/fill-pages.ts'
+import { layOutPages } from '../paper/lay-out-pages.ts'
 import { makeSheets } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { defaultWorkshop } from '../workshop/defaults.ts'
-import { choosePaper } from './choose-paper.ts'
+import type { Workshop } from '../workshop/workshop.ts'
+import { choosePage } from './choose-page.ts'
 import { chooseParts } from './choose-parts.ts'
 import type { Choices } from './inputs.ts'
+import { seamFindings } from './seam-findings.ts'
 
 export type LaidPacket = {
   readonly packet: Packet
   readonly count: number
+  /** No packing has fewer pages than this, by the areas of what is on them. */
+  readonly areaBound: number
   readonly sheets: readonly Sheet[]
   readonly findings: readonly Finding[]
 }
@@ -26,24 +31,44 @@ export function layOutPacket(
   choices: Choices,
   fonts: Fonts,
   date: Date | undefined,
+  shop: Workshop = defaultWorkshop,
 ): LaidPacket {
-  const chosenParts = chooseParts(model, choices.parts)
-  const chosenPaper = choosePaper(choices.paper, model.units)
+  const { parts, findings: unknownParts } = chooseParts(model, choices.parts)
+  const chosen = choosePage(choices, model.units, shop)
   const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
-  if ('finding' in chosenPaper || chosenParts.findings.length > 0) {
-    const findings = [...chosenParts.findings, ...('finding' in chosenPaper ? [chosenPaper.finding] : [])]
-    return { packet: { ...about, pages: [] }, count: 0, sheets: [], findings }
+  if ('findings' in chosen || unknownParts.length > 0) {
+    const findings = [...unknownParts, ...('findings' in chosen ? chosen.findings : [])]
+    return { packet: { ...about, pages: [] }, count: 0, areaBound: 0, sheets: [], findings }
   }
-  const { paper } = chosenPaper
-  const { parts } = chosenParts
-  const sheets = makeSheets({ model: { ...model, parts }, workshop: defaultWorkshop, fonts })
-  const arrangements = sheets.map(({ id, drawings }) => ({ id, drawings }))
-  const laid = layOutPages(arrangements, paper, model.units, defaultWorkshop, fonts)
+  const { paper, printer: reached, overlap } = chosen.page
+  const workshop = { ...shop, printer: reached }
+  const context = { model: { ...model, parts }, workshop, fonts, copies: choices.copies ?? 'piece' }
+  const sheets = makeSheets(context)
+  const laid = layOutPages(
+    sheets.map(({ id, part, drawings, large }) => ({
+      id,
+      group: part,
+      drawings,
+      ...(large === undefined ? {} : { large }),
+    })),
+    {
+      paper,
+      units: model.units,
+      workshop,
+      ...(choices.printer === undefined ? {} : { printer: choices.printer }),
+      ...(overlap === undefined ? {} : { overlap }),
+    },
+    fonts,
+  )
   return {
-    packet: { ...about, pages: laid.pages },
+    packet: { ...about, pages: laid.pages() },
     count: laid.count,
+    areaBound: laid.areaBound,
     sheets,
-    findings: laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper)),
+    findings: [
+      ...laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper)),
+      ...laid.large.flatMap(large => seamFindings(large, sheets)),
+    ],
   }
 }
 

@@ -18,6 +18,11 @@ export type Drawing = {
   /** Readable and unique within a run: "side-frame/1-template". */
   readonly id: string
   readonly caption: Caption
+  /**
+   * The picture in words, for somebody who cannot see it: "outline 175 x 33 mm with two holes". The caption comes
+   * before it; without it the caption has to do.
+   */
+  readonly description?: string
   readonly marks: readonly Mark[]
   /** The rectangle that everything in `marks` lies in, text included. */
   readonly bounds: Bounds

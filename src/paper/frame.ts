@@ -15,17 +15,26 @@ export type Frame = {
 }
 
 /** Heights of the strips; furniture is drawn to fit them, so they change together. */
-const headHeight = 13
+const headHeights = {
+  whole: 13,
+  /** A page that shows a part of a drawing has the map of its pages there, and a line on how they are joined. */
+  tile: 19,
+} as const
 const footHeight = 19
 const sideWidth = 11
 /** White between a strip and the body. */
 const gap = 3
 
-export function frameOf(paper: Paper, { printer: { margin } }: Workshop): Frame {
+export function frameOf(
+  paper: Paper,
+  { printer: { margin } }: Pick<Workshop, 'printer'>,
+  shows: 'whole' | 'tile' = 'whole',
+): Frame {
   const left = margin.left
   const right = paper.width - margin.right
   const top = paper.height - margin.top
   const bottom = margin.bottom
+  const headHeight = headHeights[shows]
   return {
     paper,
     head: { left, right, top, bottom: top - headHeight },

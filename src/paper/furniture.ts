@@ -4,17 +4,27 @@ import { lettering } from '../drawing/lettering.ts'
 import { lineStyles } from '../drawing/line-role.ts'
 import { linesMark, textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
+import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Frame } from './frame.ts'
+import { mapShape, type PageMap, pageMapMarks } from './page-map.ts'
 import { scaleBar, scaleBarReach } from './scale-bar.ts'
 
 /** What the furniture of a page has to say. */
 export type PageFacts = {
-  readonly caption: Caption
+  /** Those of the sheets on the page, in their order. */
+  readonly captions: readonly Caption[]
   readonly number: number
   readonly count: number
+  /** The printer that the page is corrected for. */
+  readonly printer?: string
+  /** Of a page that shows a part of a drawing. */
+  readonly tile?: TileFacts
 }
+
+/** Where a tile belongs, and how it is joined to the others. */
+export type TileFacts = { readonly map: PageMap; readonly joining: string }
 
 const text = { layer: 'paper', subject: 'page' } as const
 
@@ -28,38 +38,46 @@ const caution =
  */
 export function furniture(frame: Frame, units: Unit, fonts: Fonts): (facts: PageFacts) => readonly Mark[] {
   const same = [...foot(frame, units, fonts), ...side(frame, units)]
-  return facts => [...head(frame, facts, fonts), ...same]
+  return facts => [...pageHead(frame, facts, fonts), ...same]
 }
 
-function head({ head: box }: Frame, { caption, number, count }: PageFacts, fonts: Fonts): readonly Mark[] {
-  const page = `page ${number} of ${count}`
+/** The strip at the top of a page: what it belongs to, which page it is, and where a tile lies. */
+export function pageHead(
+  { head: box }: Pick<Frame, 'head'>,
+  facts: PageFacts,
+  fonts: Fonts,
+): readonly Mark[] {
+  const { number, count, printer, tile } = facts
+  const { title, below } = headWords(facts.captions)
   const first = box.top - lettering.large - 0.5
   const second = first - lettering.medium - 2.2
+  const third = second - lettering.medium - 2.2
   const rule = box.bottom
   // the ink of the line's ends stays within the strip too
   const half = lineStyles.thin.width / 2
+  const map = tile && { ...tile, box: mapBox(tile.map, box) }
   // the right column keeps its own width; the left one takes what is left
-  const room = box.right - box.left - rightColumn
-  const name = [caption.part, caption.pieces].filter(s => s !== undefined).join(' · ')
-  const below = [caption.plan, caption.sheet].filter(s => s !== '').join(' · ')
+  const room = (map?.box.left ?? box.right - rightColumn) - box.left - (map ? mapAside : 0)
+  const left = (words: string, height: number, y: number, weight: 'regular' | 'bold' = 'regular'): Mark =>
+    textMark(text, [fitText(fonts[weight], words, height, room)], { x: box.left, y }, height, { weight })
+  const right = (words: string, height: number, y: number): Mark =>
+    textMark(
+      text,
+      [fitText(fonts.regular, words, height, rightColumn - mapAside)],
+      { x: box.right, y },
+      height,
+      { align: 'end' },
+    )
   return [
-    textMark(
-      text,
-      [fitText(fonts.bold, name === '' ? caption.plan : name, lettering.large, room)],
-      { x: box.left, y: first },
-      lettering.large,
-      {
-        weight: 'bold',
-      },
-    ),
-    textMark(
-      text,
-      [fitText(fonts.regular, below, lettering.medium, room)],
-      { x: box.left, y: second },
-      lettering.medium,
-    ),
-    textMark(text, [page], { x: box.right, y: first }, lettering.large, { align: 'end' }),
-    textMark(text, ['print at 100 %'], { x: box.right, y: second }, lettering.medium, { align: 'end' }),
+    left(title, lettering.large, first, 'bold'),
+    left(below, lettering.medium, second),
+    ...(map === undefined ? [] : [left(map.joining, lettering.medium, third)]),
+    right(`page ${number} of ${count}`, lettering.large, first),
+    right('print at 100 %', lettering.medium, second),
+    ...(printer === undefined
+      ? []
+      : [right(`on ${printer}`, lettering.small, second - lettering.small - 1.3)]),
+    ...(map === undefined ? [] : pageMapMarks(map.map, map.box, number)),
     linesMark(text, 'thin', [
       [
         { x: box.left + half, y: rule },
@@ -68,6 +86,34 @@ function head({ head: box }: Frame, { caption, number, count }: PageFacts, fonts
     ]),
   ]
 }
+
+/** One sheet is named in full; of several, the parts that they belong to. */
+function headWords(captions: readonly Caption[]): { readonly title: string; readonly below: string } {
+  const distinct = (words: readonly (string | undefined)[]): readonly string[] =>
+    [...new Set(words.filter(word => word !== undefined && word !== ''))] as readonly string[]
+  const plans = distinct(captions.map(({ plan }) => plan))
+  const parts = distinct(captions.map(({ part }) => part))
+  const pieces = distinct(captions.map(({ pieces }) => pieces))
+  // which pieces these are is said where there is one part and one sheet of it
+  const named = parts.length === 1 && pieces.length === 1 ? [`${parts[0]} · ${pieces[0]}`] : parts
+  return {
+    title: named.length === 0 ? plans.join(', ') : named.join(', '),
+    below: [...plans, ...distinct(captions.map(({ sheet }) => sheet))].join(' · '),
+  }
+}
+
+/** The map stands between the two columns of the head, as high as that is. */
+function mapBox(map: PageMap, head: Bounds): Bounds {
+  const right = head.right - rightColumn
+  const [top, bottom] = [head.top, head.bottom + mapAside]
+  const widest = Math.min(mostMapShare * (right - head.left), (top - bottom) * mapShape(map))
+  return { left: right - widest, right, top, bottom }
+}
+
+/** White between the map and the words beside it, and the line below. */
+const mapAside = 2
+/** What the map may take of the room that it shares with the words. */
+const mostMapShare = 0.4
 
 /** Room for "page 100 of 100" in large letters. */
 const rightColumn = 46

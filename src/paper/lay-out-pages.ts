@@ -1,107 +1,124 @@
-import type { Drawing } from '../drawing/drawing.ts'
 import type { Page, Paper } from '../drawing/page.ts'
-import type { Bounds } from '../geometry/shape/contour.ts'
-import { identity, shift } from '../geometry/shape/matrix.ts'
 import type { Unit } from '../length/unit.ts'
-import { coincident } from '../number/tolerance.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
-import { type Frame, frameOf } from './frame.ts'
-import { furniture } from './furniture.ts'
-import { lying, upright } from './papers.ts'
+import { fillPages, type Misfit, type PageContent, usualOverlap } from './fill-pages.ts'
+import { furniture, type TileFacts } from './furniture.ts'
+import { type PageMap, pageMapOf } from './page-map.ts'
+import { correctionFor, type Printer } from './printer/printer.ts'
+import type { SheetToLay } from './sheet-to-lay.ts'
+import { joining } from './tile/joining.ts'
+import type { Tiling } from './tile/tiling.ts'
 
-/** A sheet as it comes to paper: the same content arranged in one way or another, the best first. */
-export type Arrangements = { readonly id: string; readonly drawings: readonly Drawing[] }
+export type LayOptions = {
+  readonly paper: Paper
+  /** The plan's units, which the scale bars show first. */
+  readonly units: Unit
+  readonly workshop: Pick<Workshop, 'printer'>
+  /** The printer to correct for. */
+  readonly printer?: Printer
+  /** What two tiles of one drawing share, in millimetres. */
+  readonly overlap?: number
+}
 
-/** A sheet that no arrangement of fits the paper, with the room it wants and the room there is, in millimetres. */
-export type Misfit = {
+/** Which pages these are of a packet: how many come before the first, and how many there are in all. */
+export type Numbering = { readonly before: number; readonly count: number }
+
+/** A sheet that goes over several pages. */
+export type LaidLarge = {
   readonly id: string
-  readonly wanted: { readonly width: number; readonly height: number }
-  readonly available: { readonly width: number; readonly height: number }
+  readonly crossed: Tiling['crossed']
+  readonly map: (before: number) => PageMap
 }
 
 export type LaidPages = {
   readonly count: number
-  /** The pages, each made when it is asked for. */
-  readonly pages: Iterable<Page>
+  /** No layout has fewer pages than this, by the areas of what is on them. */
+  readonly areaBound: number
+  /** The pages that a sheet is on, by its id, counted from 1 when none come before. */
+  readonly onPages: ReadonlyMap<string, readonly number[]>
+  readonly large: readonly LaidLarge[]
   readonly misfits: readonly Misfit[]
+  /** The pages, each made when it is asked for; unless said otherwise these are all there are. */
+  readonly pages: (numbering?: Numbering) => Iterable<Page>
 }
 
 /**
- * One sheet a page, in the order given, true to size. The paper stands upright where an arrangement fits so, else
- * it lies; what fits neither way is left out and named.
+ * Sheets on pages, true to size: small ones share a page, what is larger than a page goes over several. The order is
+ * that of the sheets, as far as sharing pages lets it be.
  */
-export function layOutPages(
-  sheets: readonly Arrangements[],
-  paper: Paper,
-  units: Unit,
-  workshop: Workshop,
-  fonts: Fonts,
-): LaidPages {
-  const frames = [frameOf(upright(paper), workshop), frameOf(lying(paper), workshop)]
-  const chosen: Chosen[] = []
-  const misfits: Misfit[] = []
-  for (const sheet of sheets) {
-    const fit = firstFit(sheet, frames)
-    if (fit === undefined) misfits.push(misfit(sheet, frames))
-    else chosen.push(fit)
-  }
-  return {
-    count: chosen.length,
-    pages: { [Symbol.iterator]: () => makePages(chosen, units, fonts) },
-    misfits,
-  }
-}
-
-type Chosen = { readonly drawing: Drawing; readonly frame: Frame }
-
-function firstFit(sheet: Arrangements, frames: readonly Frame[]): Chosen | undefined {
-  for (const frame of frames) {
-    for (const drawing of sheet.drawings) if (fits(drawing, frame)) return { drawing, frame }
-  }
-  return undefined
-}
-
-function fits(drawing: Drawing, frame: Frame): boolean {
-  const wanted = sizeOf(drawing.bounds)
-  const available = sizeOf(frame.body)
-  return wanted.width <= available.width + coincident && wanted.height <= available.height + coincident
-}
-
-/** The arrangement that comes nearest to fitting, and the page, upright or lying, on which it does. */
-function misfit({ id, drawings }: Arrangements, frames: readonly Frame[]): Misfit {
-  const tried = frames.flatMap(frame =>
-    drawings.map(drawing => {
-      const wanted = sizeOf(drawing.bounds)
-      const available = sizeOf(frame.body)
-      const over = (side: 'width' | 'height'): number => Math.max(0, wanted[side] - available[side])
-      return { wanted, available, over: over('width') + over('height') }
+export function layOutPages(sheets: readonly SheetToLay[], options: LayOptions, fonts: Fonts): LaidPages {
+  const { paper, workshop, overlap = usualOverlap } = options
+  const { pages, areaBound, large, misfits } = fillPages(sheets, paper, workshop, overlap, fonts)
+  const onPages = new Map<string, readonly number[]>()
+  const tilePages = new Map(large.map(one => [one, [] as number[]]))
+  pages.forEach(({ placed, tile }, i) => {
+    if (tile !== undefined) tilePages.get(tile.large)![tile.index] = i + 1
+    for (const { sheet } of placed) {
+      const { id } = sheets[sheet]!
+      const known = onPages.get(id) ?? []
+      if (known.at(-1) !== i + 1) onPages.set(id, [...known, i + 1])
+    }
+  })
+  const maps = new Map(
+    large.map(one => {
+      const map = (before: number): PageMap =>
+        pageMapOf(
+          one.drawing,
+          one.tiling,
+          tilePages.get(one)!.map(page => page + before),
+        )
+      return [one, map]
     }),
   )
-  const { wanted, available } = tried.reduce((best, next) => (next.over < best.over ? next : best))
-  return { id, wanted, available }
+  const tileFacts = ({ large: one, index }: NonNullable<PageContent['tile']>, before: number): TileFacts => ({
+    map: maps.get(one)!(before),
+    joining: joining(
+      one.tiling,
+      index,
+      tilePages.get(one)!.map(page => page + before),
+    ),
+  })
+  return {
+    count: pages.length,
+    areaBound,
+    onPages,
+    large: large.map(one => ({
+      id: sheets[one.sheet]!.id,
+      crossed: one.tiling.crossed,
+      map: maps.get(one)!,
+    })),
+    misfits,
+    pages: (numbering = { before: 0, count: pages.length }) => ({
+      [Symbol.iterator]: () => makePages(pages, numbering, options, tileFacts, fonts),
+    }),
+  }
 }
 
-function sizeOf({ left, bottom, right, top }: Bounds): { width: number; height: number } {
-  return { width: right - left, height: top - bottom }
-}
-
-function* makePages(chosen: readonly Chosen[], units: Unit, fonts: Fonts): Generator<Page> {
-  const frames = new Set(chosen.map(({ frame }) => frame))
+function* makePages(
+  pages: readonly PageContent[],
+  { before, count }: Numbering,
+  { units, printer }: LayOptions,
+  tileFacts: (tile: NonNullable<PageContent['tile']>, before: number) => TileFacts,
+  fonts: Fonts,
+): Generator<Page> {
+  // the bars are the same on every page of a frame
+  const frames = new Set(pages.map(({ frame }) => frame))
   const furnish = new Map([...frames].map(frame => [frame, furniture(frame, units, fonts)]))
-  for (const [i, { drawing, frame }] of chosen.entries()) {
+  for (const [i, { frame, placed, tile }] of pages.entries()) {
+    const number = before + i + 1
     yield {
       paper: frame.paper,
-      number: i + 1,
-      // in the upper left of the body, where a page is begun
-      placed: [
-        {
-          drawing,
-          matrix: shift(frame.body.left - drawing.bounds.left, frame.body.top - drawing.bounds.top),
-        },
-      ],
-      furniture: furnish.get(frame)!({ caption: drawing.caption, number: i + 1, count: chosen.length }),
-      correction: identity,
+      number,
+      placed: placed.map(({ drawing, matrix }) => ({ drawing, matrix })),
+      furniture: furnish.get(frame)!({
+        captions: placed.map(({ drawing }) => drawing.caption),
+        number,
+        count,
+        ...(printer === undefined ? {} : { printer: printer.name }),
+        ...(tile === undefined ? {} : { tile: tileFacts(tile, before) }),
+      }),
+      correction: correctionFor(printer, frame.paper),
     }
   }
 }

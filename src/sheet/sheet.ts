@@ -14,9 +14,20 @@ export type Sheet = {
   /** The part that it is about. */
   readonly part: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
+  /** How it is drawn for paper that holds none of them: what may go over several pages, and the words beside it in several shapes. */
+  readonly large?: { readonly drawing: Drawing; readonly beside: readonly [Drawing, ...Drawing[]] }
 }
 
-export type SheetContext = { readonly model: Model; readonly workshop: Workshop; readonly fonts: Fonts }
+/** Whether every piece gets a paper of its own, or all pieces of one hand of a part share one. */
+export type Copies = 'piece' | 'part'
+
+export type SheetContext = {
+  readonly model: Model
+  readonly workshop: Workshop
+  readonly fonts: Fonts
+  /** One paper for each hand of a part where this is left out. */
+  readonly copies?: Copies
+}
 
 /** Draws all sheets of one kind, in the order of the plan's parts. */
 export type SheetMaker = (context: SheetContext) => readonly Sheet[]

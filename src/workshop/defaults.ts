@@ -33,7 +33,7 @@ export const defaultWorkshop: Workshop = {
     machinedSlot: 0.005 * inch,
     dowelSpare: inch / 16,
   },
-  clear: { diameters: 1, least: inch / 32, breaksBelow: 1 / 2, underPoint: inch / 16 },
+  clear: { diameters: 1, least: inch / 32, most: (3 * inch) / 8, breaksBelow: 1 / 2, underPoint: inch / 16 },
   wall: inch / 16,
   neck: { along: inch / 8, across: inch / 4 },
   smallestPiece: 3 * inch,

@@ -70,6 +70,8 @@ export type ClearWood = {
   readonly diameters: number
   /** And never less than this. */
   readonly least: number
+  /** Nor more: a wide hole is bored with a bit whose rim cuts, and does not break out as a thin one does. */
+  readonly most: number
   /** The share of it below which the wood breaks out. */
   readonly breaksBelow: number
   /** Under the point of the bit. */

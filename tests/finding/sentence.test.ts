@@ -1,16 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import type { Finding, FindingOf, Place, RuleId } from '../../src/finding/finding.ts'
-import type { RuleFacts } from '../../src/finding/rules.ts'
+import type { Finding, Place, RuleId } from '../../src/finding/finding.ts'
 import { sentence } from '../../src/finding/sentence.ts'
+import { checkCases } from './check-cases.ts'
+import type { Case } from './sentence-case.ts'
 
 const inches = { unit: 'inch', precision: 25.4 / 64 } as const
-const peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
+const _peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
 const mm = (value: number) => ({ value, unit: 'mm' as const })
-
-type Case<R extends RuleId> = Partial<Omit<FindingOf<R>, 'rule'>> & {
-  readonly facts: RuleFacts[R]
-  readonly says: string
-}
 
 /** One finding of every rule and what it says; a rule that is missing here fails the type check. */
 const cases: { readonly [R in RuleId]: Case<R> } = {
@@ -277,22 +273,7 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { found: 'front', allowed: 'left, right' },
     says: 'a row on this face cannot run toward "front" (one of: left, right)',
   },
-  'position-missing': {
-    facts: { what: 'hole', wanted: 'left or right, and one from front or back' },
-    places: [peg],
-    says: 'hole peg of beam has no place on the top; it wants a distance from left or right, and one from front or back',
-  },
-  'size-missing': {
-    facts: { what: 'hole', wanted: 'diameter' },
-    places: [peg],
-    says: 'the drawing does not give the diameter of hole peg of beam',
-  },
-  'outside-part': {
-    facts: { what: 'slot', beyond: 'right end' },
-    places: [peg],
-    measured: mm(3.175),
-    says: 'slot peg of beam goes 1/8" (3.18 mm) past the right end of the part',
-  },
+  ...checkCases,
   'does-not-fit': {
     facts: {
       sheet: 'template',
@@ -302,15 +283,81 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
       freeWidth: mm(127),
       freeHeight: mm(254),
     },
-    says: 'the template is 10" (254 mm) by 10" (254 mm) and does not fit on A4 paper, which has 5" (127 mm) by 10" (254 mm) to draw on; choose larger paper',
+    says: 'the template is 10" (254 mm) by 10" (254 mm) and does not fit on A4 paper, which has 5" (127 mm) by 10" (254 mm) to draw on: more pages than can be joined true; choose larger paper',
   },
   'letters-missing': {
     facts: { codes: 'U+6728' },
     says: 'the font has no picture of U+6728; the codes are printed in place of the letters',
   },
+  'seam-crosses': {
+    facts: { sheet: 'template', what: '1 hole and 2 labels' },
+    says: 'a seam between the pages of the template runs through 1 hole and 2 labels, and no other position spares them; check them when the pages are joined',
+  },
+  'no-room-on-paper': {
+    facts: { paper: 'A5' },
+    says: 'A5 paper has no room to draw on between such margins; choose larger paper or smaller margins',
+  },
+  'unusable-length': {
+    facts: { name: 'overlap', found: '2', least: mm(12.7) },
+    limit: mm(50.8),
+    says: '"2" is no overlap; wanted: a length from 1/2" (12.7 mm) to 2" (50.8 mm), such as 10 mm',
+  },
+  'reading-not-a-length': {
+    facts: { what: 'across', found: 'about 7' },
+    says: 'the reading across is "about 7"; wanted: a length such as 179.1, 7 1/16" or 17.91 cm (a bare number is millimetres)',
+  },
+  'unknown-bars': {
+    facts: { found: '18x24' },
+    says: '"18x24" are no bars of a scale sheet; wanted: the two lengths that the sheet prints, such as 180x240',
+  },
+  'readings-swapped': {
+    facts: {},
+    says: 'the readings across and along are given one for the other; give --across the bar that lies across the sheet',
+  },
+  'printer-too-far-off': {
+    facts: {
+      across: mm(171.45),
+      along: mm(228.6),
+      barAcross: mm(177.8),
+      barAlong: mm(228.6),
+      page: 'Letter',
+      sheet: 'A4',
+    },
+    says: 'the bars measure 6 3/4" (171.45 mm) across and 9" (228.6 mm) along instead of 7" (177.8 mm) and 9" (228.6 mm), which is 3.6 % short and true: more than a printer is off by itself; it looks as if the print dialog said “fit to page” and a Letter page were fitted to A4 paper; choose 100 % and print the scale sheet again',
+  },
+  'printer-leans': {
+    facts: { lean: { value: 2.5, unit: 'degree' } },
+    says: 'the two diagonals say that the paper went through at a lean of 2.5°; measure them again, or print the scale sheet again with the paper guides set',
+  },
+  'diagonals-disagree': {
+    facts: { first: mm(254), second: mm(254) },
+    says: 'the diagonals do not belong to a square as the bars measure it, whose diagonals are about 10" (254 mm) and 10" (254 mm); measure them from corner to corner',
+  },
+  'unusable-printer-name': {
+    facts: { found: '' },
+    says: '"" is no name for a printer; wanted: 1 to 40 letters, figures, spaces and signs on one line',
+  },
+  'unknown-printer': {
+    facts: { found: 'attik', nearest: 'attic', allowed: 'attic, shop' },
+    says: 'there is no printer "attik"; did you mean "attic"? (printers: attic, shop); print a scale sheet and measure it first',
+  },
+  'printers-unreadable': {
+    facts: {},
+    says: 'the file of measured printers cannot be read; move it away and measure the printers again',
+  },
   'unknown-paper': {
     facts: { found: 'A44', nearest: 'a4', wanted: 'letter, a4, or a size' },
     says: '"A44" is no paper; wanted: letter, a4, or a size; did you mean "a4"?',
+  },
+  'narrower-than-kerf': {
+    facts: { what: 'heddle.eye' },
+    limit: { value: 1.5875, unit: 'mm' },
+    says: 'heddle.eye is too narrow in places for a kerf of 1/16" (1.59 mm): the machine cannot cut it as it is drawn',
+  },
+  'kerf-not-compensated': {
+    facts: { sheet: 'heddle-template' },
+    limit: { value: 1.5875, unit: 'mm' },
+    says: 'the lines of heddle-template cannot be moved by half of a kerf of 1/16" (1.59 mm); there is no file of it',
   },
   'unknown-part': {
     facts: { found: 'bem', nearest: 'beam', allowed: 'beam' },

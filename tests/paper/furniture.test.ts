@@ -26,7 +26,7 @@ const marksOn = (paper: typeof small, more: Partial<Caption> = {}, number = 1, c
     frameOf(paper, defaultWorkshop),
     'inch',
     fonts,
-  )({ caption: { ...caption, ...more }, number, count })
+  )({ captions: [{ ...caption, ...more }], number, count })
 
 const texts = (marks: readonly Mark[]) => marks.flatMap(m => (m.kind === 'text' ? [plain(m.words)] : []))
 
@@ -78,6 +78,6 @@ test.each(papersAndSmall)('on $name ($width x $height) furniture stays out of th
 test('a sheet about the whole plan is headed by the plan’s title', () => {
   const { part: _, pieces: __, ...whole } = caption
   const furnish = furniture(frameOf(papers.a4, defaultWorkshop), 'mm', fonts)
-  const marks = furnish({ caption: whole, number: 1, count: 1 })
+  const marks = furnish({ captions: [whole], number: 1, count: 1 })
   expect(texts(marks)[0]).toBe('Cliff railway car, 1:16')
 })

@@ -13,9 +13,7 @@ import { bundledFonts } from '../text/bundled-font.ts'
 
 const fonts = bundledFonts()
 const { body } = frameOf(papers.letter, defaultWorkshop)
-const { body: lyingBody } = frameOf(lying(papers.letter), defaultWorkshop)
 const free = { width: body.right - body.left, height: body.top - body.bottom }
-const freeLying = { width: lyingBody.right - lyingBody.left, height: lyingBody.top - lyingBody.bottom }
 
 /** A drawing of one line whose bounds are of this size, its lower left corner away from the origin. */
 function drawing(id: string, width: number, height: number): Drawing {
@@ -35,41 +33,42 @@ function drawing(id: string, width: number, height: number): Drawing {
   }
 }
 
-function lay(...sheets: readonly (readonly Drawing[])[]) {
-  const arranged = sheets.map(drawings => ({ id: drawings[0]!.id, drawings }))
-  const { count, pages, misfits } = layOutPages(arranged, papers.letter, 'inch', defaultWorkshop, fonts)
-  return { count, pages: [...pages], misfits }
+const onLetter = { paper: papers.letter, units: 'inch', workshop: defaultWorkshop } as const
+
+function lay(...sheets: readonly (readonly [Drawing, ...Drawing[]])[]) {
+  const arranged = sheets.map(drawings => ({ id: drawings[0].id, group: drawings[0].id, drawings }))
+  const laid = layOutPages(arranged, onLetter, fonts)
+  return { ...laid, pages: [...laid.pages()] }
 }
 
+const wordsOn = ({ furniture }: Page) => furniture.flatMap(m => (m.kind === 'text' ? [plain(m.words)] : []))
 const isUpright = ({ paper }: Page) => paper.width === 8.5 * 25.4 && paper.height === 11 * 25.4
 const isLying = ({ paper }: Page) => paper.width === 11 * 25.4 && paper.height === 8.5 * 25.4
 
 test('a sheet that fits as exactly as can be stands upright; a hair more and the paper lies', () => {
   expect(isUpright(lay([drawing('plank', free.width, 50)]).pages[0]!)).toBe(true)
-  expect(isLying(lay([drawing('plank', free.width + 0.001, 50)]).pages[0]!)).toBe(true)
+  expect(isLying(lay([drawing('plank', free.height + 0.001, 50)]).pages[0]!)).toBe(true)
 })
 
-test('a sheet that fits neither way is left out, and what it wants and what there is are said in numbers', () => {
-  const { count, pages, misfits } = lay(
-    [drawing('plank', 300, 40)],
-    [drawing('post', 50, 50)],
-    [drawing('mast', 40, 300)],
-  )
-  expect([count, pages.length]).toEqual([1, 1])
-  expect(misfits).toEqual([
-    { id: 'plank', wanted: { width: 300, height: 40 }, available: freeLying },
-    { id: 'mast', wanted: { width: 40, height: 300 }, available: free },
+test('small sheets share a page, and the page is headed by the parts that are on it', () => {
+  const { pages, onPages } = lay([drawing('plank', 80, 40)], [drawing('post', 50, 50)])
+  expect(pages.map(({ placed }) => placed.map(({ drawing }) => drawing.id))).toEqual([['plank', 'post']])
+  expect([...onPages]).toEqual([
+    ['plank', [1]],
+    ['post', [1]],
   ])
+  expect(wordsOn(pages[0]!)).toContain('plank, post')
 })
 
-test('the first arrangement that fits is taken, upright before lying', () => {
-  const arrangements = [drawing('wide', 300, 40), drawing('high', 40, free.height), drawing('small', 40, 40)]
-  expect(lay(arrangements).pages[0]!.placed[0]!.drawing.id).toBe('high')
+test('the first arrangement is taken where it costs no page', () => {
+  const arrangements = [drawing('wide', 150, 40), drawing('small', 40, 40)] as const
+  expect(lay(arrangements).pages[0]!.placed[0]!.drawing.id).toBe('wide')
 })
 
-test('of a sheet that fits in no arrangement the one that comes nearest is named', () => {
-  const { misfits } = lay([drawing('plank', 300, 300), drawing('plank', 400, 40)])
-  expect(misfits[0]!.wanted).toEqual({ width: 400, height: 40 })
+test('a sheet that would take hundreds of pages is left out, and what it wants and what there is are said', () => {
+  const { count, misfits } = lay([drawing('mast', 40, 1e7)], [drawing('post', 50, 50)])
+  expect(count).toBe(1)
+  expect(misfits).toMatchObject([{ id: 'mast', wanted: { width: 40, height: 1e7 } }])
 })
 
 test('a drawing is put true to size into the upper left of the free space', () => {
@@ -81,24 +80,29 @@ test('a drawing is put true to size into the upper left of the free space', () =
 })
 
 test('pages are in the order of the sheets, counted from 1, and each says which of how many it is', () => {
-  const { pages } = lay([drawing('a', 10, 10)], [drawing('b', 10, 10)], [drawing('c', 10, 10)])
+  const large = free.height - 10
+  const { pages } = lay([drawing('a', 150, large)], [drawing('b', 150, large)], [drawing('c', 150, large)])
   expect(pages.map(p => [p.number, p.placed[0]!.drawing.id])).toEqual([
     [1, 'a'],
     [2, 'b'],
     [3, 'c'],
   ])
-  const words = pages[1]!.furniture.flatMap(m => (m.kind === 'text' ? [plain(m.words)] : []))
-  expect(words).toContain('page 2 of 3')
+  expect(wordsOn(pages[1]!)).toContain('page 2 of 3')
+})
+
+test('pages that others come before are counted with them', () => {
+  const laid = layOutPages([{ id: 'a', group: 'a', drawings: [drawing('a', 10, 10)] }], onLetter, fonts)
+  const [page] = [...laid.pages({ before: 2, count: 3 })]
+  expect(page!.number).toBe(3)
+  expect(wordsOn(page!)).toContain('page 3 of 3')
 })
 
 test('pages are made when they are asked for, as often as they are', () => {
-  const { pages } = layOutPages(
-    [{ id: 'a', drawings: [drawing('a', 10, 10)] }],
-    papers.a4,
-    'mm',
-    defaultWorkshop,
+  const pages = layOutPages(
+    [{ id: 'a', group: 'a', drawings: [drawing('a', 10, 10)] }],
+    onLetter,
     fonts,
-  )
+  ).pages()
   expect([...pages]).toEqual([...pages])
 })
 
@@ -107,7 +111,8 @@ test.each(Object.values(papers))('on $name nothing that is printed reaches into 
   const pages = [paper, lying(paper)].flatMap(sheet => {
     const { body } = frameOf(sheet, defaultWorkshop)
     const whole = drawing('whole', body.right - body.left, body.top - body.bottom)
-    return [...layOutPages([{ id: 'whole', drawings: [whole] }], paper, 'mm', defaultWorkshop, fonts).pages]
+    const sheets = [{ id: 'whole', group: 'whole', drawings: [whole] as const }]
+    return [...layOutPages(sheets, { paper, units: 'mm', workshop: defaultWorkshop }, fonts).pages()]
   })
   expect(pages).toHaveLength(2)
   for (const { paper, furniture } of pages) {

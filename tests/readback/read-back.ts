@@ -28,6 +28,7 @@ export type ReadChain = {
 /** A line of text: its words, and either the ends of its base line or the points of its outlines. */
 export type ReadText = {
   readonly text: string
+  readonly groups: readonly string[]
   readonly place:
     | { readonly kind: 'base-line'; readonly start: Point; readonly end: Point }
     | { readonly kind: 'outlines'; readonly points: readonly Point[] }

@@ -1,4 +1,4 @@
-import { getDocument, OPS, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { getDocument, OPS, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type { Point } from '../../src/geometry/shape/point.ts'
 import {
   after,
@@ -22,10 +22,13 @@ export async function readPdf(bytes: Uint8Array): Promise<readonly ReadBack[]> {
   const task = getDocument({ data: new Uint8Array(bytes), verbosity: 0 })
   const document = await task.promise
   const pages: ReadBack[] = []
-  for (let n = 1; n <= document.numPages; n++) pages.push(await readPage(await document.getPage(n)))
+  const layers = await document.getOptionalContentConfig()
+  for (let n = 1; n <= document.numPages; n++) pages.push(await readPage(await document.getPage(n), layers))
   await task.destroy()
   return pages
 }
+
+type Layers = Awaited<ReturnType<PDFDocumentProxy['getOptionalContentConfig']>>
 
 type State = {
   ctm: Six
@@ -36,10 +39,12 @@ type State = {
 
 type PdfGlyph = { readonly unicode: string; readonly width: number }
 
-async function readPage(page: PDFPageProxy): Promise<ReadBack> {
+async function readPage(page: PDFPageProxy, layers: Layers): Promise<ReadBack> {
   const [left, bottom, right, top] = page.view as [number, number, number, number]
   const toMm: Six = [mmPerPoint, 0, 0, mmPerPoint, -left * mmPerPoint, -bottom * mmPerPoint]
   const { fnArray, argsArray } = await page.getOperatorList()
+  /** Of each marked content around what is written the layer that it is, if it is one. */
+  const around: (string | undefined)[] = []
   const chains: ReadChain[] = []
   const texts: ReadText[] = []
   const saved: State[] = []
@@ -67,6 +72,14 @@ async function readPage(page: PDFPageProxy): Promise<ReadBack> {
       case OPS.setDash:
         state.dashes = args[0] as number[]
         break
+      case OPS.beginMarkedContentProps: {
+        const [tag, what] = args as readonly [string, unknown]
+        around.push(tag === 'OC' ? layers.getGroup((what as { id: string }).id)!.name! : undefined)
+        break
+      }
+      case OPS.endMarkedContent:
+        around.pop()
+        break
       case OPS.setLineJoin:
       case OPS.dependency:
         break
@@ -82,7 +95,7 @@ async function readPage(page: PDFPageProxy): Promise<ReadBack> {
             closed,
             width: stroke ? state.width * scale : 0,
             dashes: stroke ? state.dashes.map(d => d * scale) : [],
-            groups: [],
+            groups: around.filter(layer => layer !== undefined),
           })
         }
         break
@@ -116,13 +129,14 @@ async function readPage(page: PDFPageProxy): Promise<ReadBack> {
           start: moved(m, { x: 0, y: 0 }),
           end: moved(m, { x: along, y: 0 }),
         }
-        texts.push({ text, place })
+        texts.push({ text, place, groups: around.filter(layer => layer !== undefined) })
         break
       }
       default:
         throw new Error(`a page of ours has no operator ${operatorName(operator)}`)
     }
   })
+  if (around.length > 0) throw new Error('a marked content does not end')
   return { width: (right - left) * mmPerPoint, height: (top - bottom) * mmPerPoint, chains, texts }
 }
 

@@ -66,7 +66,8 @@ export function readSvg(text: string): ReadBack {
     if (local === 'title') inTitle = ''
     if (local === 'path' || local === 'circle') {
       const shape = local === 'path' ? readPathData(given.d ?? '') : [wholeCircle(given)]
-      if (parent?.title !== undefined) texts.push(outlines(parent.title, shape, ctm))
+      if (parent?.title !== undefined)
+        texts.push({ ...outlines(parent.title, shape, ctm), groups: element.groups })
       else chains.push(...shape.map(chain => painted(chain, element)))
     } else if (!['svg', 'g', 'title'].includes(local)) {
       throw new Error(`a file of ours has no element ${local}`)
@@ -129,7 +130,11 @@ function painted(
   }
 }
 
-function outlines(text: string, shape: readonly { curves: readonly ReadCurve[] }[], ctm: Six): ReadText {
+function outlines(
+  text: string,
+  shape: readonly { curves: readonly ReadCurve[] }[],
+  ctm: Six,
+): Omit<ReadText, 'groups'> {
   const points = shape.flatMap(({ curves }) => curves.map(c => movedCurve(ctm, c).at(0)))
   return { text, place: { kind: 'outlines', points } }
 }

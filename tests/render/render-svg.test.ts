@@ -63,6 +63,33 @@ describe('a page', () => {
     )
   })
 
+  test('says of each group of a layer which layer it is, whatever its id had to be', () => {
+    const page = svg(placedDrawings())
+    const named = [...page.matchAll(/<g id="([^"]+)" data-layer="([^"]+)">/g)].map(([, id, layer]) => [
+      id,
+      layer,
+    ])
+    const one = (name: string) => ['cut', 'drill', 'text'].map(layer => [`${name}.${layer}`, layer])
+    expect(named).toEqual([...one('bracket-1-template'), ...one('bracket-1-template-2')])
+  })
+
+  test('has no text where none is wanted, and everything else as it was', () => {
+    const plain = renderSvgPage(samplePage(), packet([]), fonts, { text: false })
+    expect(readSvg(plain).texts).toEqual([])
+    expect(plain).not.toContain('role="img"')
+    const drawn = readSvg(svg(samplePage())).chains
+    expect(readSvg(plain).chains.length).toBe(drawn.length)
+  })
+
+  test('has all its lines as hairlines where these are wanted, and the dashes that tell them apart', () => {
+    const fine = readSvg(renderSvgPage(samplePage(), packet([]), fonts, { lines: 'hairline' }))
+    const drawn = readSvg(svg(samplePage()))
+    const strokes = fine.chains.filter(c => c.paint === 'stroke')
+    // a thousandth of an inch
+    expect(new Set(strokes.map(c => c.width))).toEqual(new Set([0.0254]))
+    expect(fine.chains.map(c => c.dashes)).toEqual(drawn.chains.map(c => c.dashes))
+  })
+
   test('keeps the words of its outlines as titles', () => {
     const page = svg(sheet([text([{ whole: '2', over: '1', under: '2' }, '" & ⌀'], point(10, 10), 3.5)]))
     expect(page).toContain('<g role="img"><title>2 1/2&quot; &amp; ⌀</title><path d="M')
@@ -117,9 +144,24 @@ describe('a drawing for a machine', () => {
   })
 
   test('has the layers that are asked for', () => {
-    const holes = readSvg(renderSvgDrawing(bracket(), 'en', ['drill']))
+    const holes = readSvg(renderSvgDrawing(bracket(), 'en', { layers: ['drill'] }))
     expect(holes.chains).toHaveLength(1)
     expect(holes.width).toBeCloseTo(2 * 6.35 + 2, 5)
+  })
+
+  test('has its text where it is asked for, and room for it', () => {
+    const lettered = readSvg(renderSvgDrawing(bracket(), 'en', { text: fonts }))
+    expect(lettered.texts.map(t => t.text)).toEqual(['A', '2 1/2 × 7/16'])
+    expect(lettered.chains).toHaveLength(3)
+    const below = { ...bracket(), marks: [...bracket().marks, text(['stand off'], point(0, -20), 5)] }
+    expect(readSvg(renderSvgDrawing(below, 'en', { text: fonts })).height).toBeGreaterThan(read.height + 20)
+    expect(renderSvgDrawing(below, 'en')).toBe(file)
+  })
+
+  test('has its lines as wide as on paper where that is asked for', () => {
+    const printed = readSvg(renderSvgDrawing(bracket(), 'en', { lines: 'printed' }))
+    expect(printed.chains.map(c => c.width)).toEqual(read.chains.map(() => 0.18))
+    expect(printed.width).toBe(read.width)
   })
 
   test('leaves the rough-cut line around a part to the scissors', () => {

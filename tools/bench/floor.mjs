@@ -1,13 +1,14 @@
 // The least that a PDF of these marks can cost: pdfkit by itself, told what to draw. Plain JavaScript, no build.
-//   node floor.mjs MARKS.json OUT.pdf
+//   node floor.mjs MARKS.json OUT.pdf [PAGES]     as many pages, those of the file over and over
 import { createWriteStream, readFileSync } from 'node:fs'
 import PDFDocument from 'pdfkit'
 
-const [marks, out] = process.argv.slice(2)
+const [marks, out, count] = process.argv.slice(2)
 const { pages, fonts } = JSON.parse(readFileSync(marks, 'utf8'))
 const document = new PDFDocument({ autoFirstPage: false, font: null, pdfVersion: '1.7' })
 document.pipe(createWriteStream(out))
-for (const { width, height, paths, texts } of pages) {
+for (let i = 0; i < Number(count ?? pages.length); i++) {
+  const { width, height, paths, texts } = pages[i % pages.length]
   document.addPage({ size: [width, height], margin: 0 })
   for (const { lineWidth, dashes, curves, fill } of paths) {
     for (const [kind, ...at] of curves) {

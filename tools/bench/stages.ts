@@ -8,6 +8,7 @@ import { readFonts } from '../../src/cli/input/read-fonts.ts'
 import { buildModel } from '../../src/model/build/model.ts'
 import { readPlan } from '../../src/plan/read-plan.ts'
 import { renderPdf } from '../../src/render/pdf/render-pdf.ts'
+import { defaultWorkshop } from '../../src/workshop/defaults.ts'
 
 const [file = ''] = process.argv.slice(2)
 const stages: Record<string, number> = {}
@@ -27,7 +28,7 @@ const { plan } = readPlan(text, file)
 lap('read the plan')
 const { model } = buildModel(plan!)
 lap('work out the model')
-check(model!)
+check(model!, defaultWorkshop)
 lap('check')
 const fonts = openFonts(fontBytes)
 lap('open the fonts')

@@ -5,6 +5,8 @@ export const paperHelp =
 
 export const partHelp = 'only these parts, by the names they have in the plan'
 
+export const shopHelp = 'your own workshop file; paperjig shop --write makes one (default: the usual shop)'
+
 /** A call that can be typed as it stands, below the options of a command. */
 export function example(call: string): string {
   return `\nExample:\n  ${call}`

@@ -1,7 +1,7 @@
 import type { Command } from 'commander'
 import type { Shell } from '../shell.ts'
 import type { Done } from './done.ts'
-import { example, paperHelp, partHelp, planHelp } from './help.ts'
+import { example, paperHelp, partHelp, planHelp, shopHelp } from './help.ts'
 
 export function addPrint(program: Command, shell: Shell, done: Done): void {
   program
@@ -12,6 +12,7 @@ export function addPrint(program: Command, shell: Shell, done: Done): void {
     .option('-o, --output <FILE>', 'the PDF to write, - for standard output (default: named after the plan)')
     .option('--paper <PAPER>', paperHelp)
     .option('--part <NAME...>', partHelp)
+    .option('--shop <FILE>', shopHelp)
     .option('--strict', 'exit with 1 where the check finds errors')
     .addHelpText(
       'after',

@@ -1,7 +1,7 @@
 import type { Command } from 'commander'
 import type { Shell } from '../shell.ts'
 import type { Done } from './done.ts'
-import { example, paperHelp, partHelp, planHelp } from './help.ts'
+import { example, paperHelp, partHelp, planHelp, shopHelp } from './help.ts'
 
 export function addSvg(program: Command, shell: Shell, done: Done): void {
   program
@@ -14,6 +14,7 @@ export function addSvg(program: Command, shell: Shell, done: Done): void {
     .option('-o, --output <DIR>', 'the folder to write into (default: named after the plan)')
     .option('--paper <PAPER>', paperHelp)
     .option('--part <NAME...>', partHelp)
+    .option('--shop <FILE>', shopHelp)
     .addHelpText(
       'after',
       example('paperjig svg examples/cliff-railway/cliff-railway.yaml -o car --part side-frame'),

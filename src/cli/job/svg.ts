@@ -4,7 +4,7 @@ import { visible } from '../../finding/visible.ts'
 import { CallError } from '../call-error.ts'
 import { type ExitCode, exitCode } from '../exit-code.ts'
 import { readFonts } from '../input/read-fonts.ts'
-import { readPlanFile, standardStream } from '../input/read-plan-file.ts'
+import { readPlanFile, readShopFile, standardStream } from '../input/read-plan-file.ts'
 import { count } from '../output/count.ts'
 import { nameFromPlan } from '../output/name-from-plan.ts'
 import { namedOutput } from '../output/named-output.ts'
@@ -18,8 +18,9 @@ import { type OutputOptions, toChoices } from './options.ts'
 export async function svg(plan: string, options: OutputOptions, shell: Shell): Promise<ExitCode> {
   const folder = folderFor(plan, namedOutput(options.output, 'folder'))
   const text = await readPlanFile(plan, shell.stdin)
+  const shop = await readShopFile(options.shop, plan, shell.stdin)
   const fonts = readFonts()
-  const printed = printSvg(text, toChoices(options), { fonts })
+  const printed = printSvg(text, toChoices(options, shop), { fonts })
   const { files, pages } = printed
   report(printed, shell.stderr)
   if (files.length === 0) return exitCode.unusable

@@ -1,8 +1,12 @@
 import type { LengthStyle } from '../../length/precision.ts'
 import { bothUnitsText } from '../../length/show-length.ts'
+import { writeDecimal } from '../../number/write-decimal.ts'
 import type { FindingOf, Place, RuleId } from '../finding.ts'
 import type { Quantity } from '../quantity.ts'
 import { excerpt, quoted, visible } from '../visible.ts'
+
+/** Decimals of an angle in degrees: no mitre gauge has finer lines. */
+const anglePlaces = 2
 
 /** What a sentence needs to show quantities. */
 export type Wording = {
@@ -22,7 +26,7 @@ export function wordingIn(plan: LengthStyle): Wording {
   return {
     show: ({ value, unit }) => {
       if (unit === 'mm') return bothUnitsText(value, style)
-      if (unit === 'degree') return `${value}°`
+      if (unit === 'degree') return `${writeDecimal(value, anglePlaces)}°`
       return unit === 'byte' ? `${grouped(value)} bytes` : grouped(value)
     },
     amount: quantity => (quantity ? grouped(quantity.value) : 'too many'),

@@ -121,12 +121,26 @@ export function visitPairs(tree: BoxTree, visit: (i: number, j: number) => void)
   within(levelStart.length - 1, 0)
 }
 
-/** Visits every segment whose box the level line at `y` meets. */
-export function visitLevel(tree: BoxTree, y: number, visit: (segment: number) => void): void {
+/** A stretch of a level line, from left to right, in mm. */
+export type Stretch = { readonly left: number; readonly right: number }
+
+/** How far the boxes reach to the left and to the right. */
+export function widthOf({ boxes, levelStart }: BoxTree): Stretch {
+  const root = 4 * levelStart[levelStart.length - 1]!
+  return { left: boxes[root]!, right: boxes[root + 2]! }
+}
+
+/** Visits every segment whose box meets a stretch of the level line at `y`. */
+export function visitLevel(
+  tree: BoxTree,
+  y: number,
+  { left, right }: Stretch,
+  visit: (segment: number) => void,
+): void {
   const { order, boxes, levelStart, levelCount } = tree
   const down = (level: number, node: number): void => {
     const at = 4 * (levelStart[level]! + node)
-    if (boxes[at + 1]! > y || boxes[at + 3]! < y) return
+    if (boxes[at + 1]! > y || boxes[at + 3]! < y || boxes[at]! > right || boxes[at + 2]! < left) return
     if (level === 0) {
       visit(order[node]!)
       return

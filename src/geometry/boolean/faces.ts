@@ -1,8 +1,9 @@
 import type { BoxTree } from './box-tree.ts'
 import type { Graph } from './graph.ts'
 import { castThrough, edgeHeight } from './level-line.ts'
+import { linkParts } from './link-parts.ts'
 import type { Pack } from './pack.ts'
-import { agrees, linkAlong, linkNearest, settleParts } from './parts.ts'
+import { agrees, type Links, type Rings, settleParts } from './parts.ts'
 import type { Edges } from './split.ts'
 
 /**
@@ -26,10 +27,10 @@ export type Contradiction = { readonly reason: string; readonly x: number; reado
  * Finds the rings, and every face's winding numbers.
  *
  * Across an edge the winding numbers change by what the edge carries, so within a connected part one face gives
- * all the others, and every edge is checked. A level line through each part's tallest edge says in which face of
- * the rest it lies: between two hits one after the other on that line there is one face, and left of the last
- * there is none. Every one of these equations is checked too, so an arrangement that is not a map of the
- * plane is found out.
+ * all the others, and every edge is checked. A level line from each part's tallest edge to its neighbour on the
+ * left says in which face of the rest it lies: between two hits one after the other on that line there is one
+ * face, and left of the last there is none. Every one of these equations is checked too, and others along level
+ * lines through everything, so an arrangement that is not a map of the plane is found out.
  */
 export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree): Faces | Contradiction {
   const { ring, ringStart } = traceRings(graph)
@@ -87,21 +88,37 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
   part[ringCount] = tallest.length
 
   const rings = { ring, part, first, second }
-  const sameFace: [number, number][] = []
-  for (let p = 0; p < tallest.length; p++) {
-    const hits = castThrough(pack, edges, graph, tree, tallest[p]!)
-    if (!agrees(hits, rings) || !linkNearest(hits, rings, p, sameFace)) {
-      return { reason: 'the windings along a level line do not agree', ...whereIs(tallest[p]!) }
-    }
+  const sameFace: Links = []
+  const linked = linkParts(pack, edges, graph, tree, rings, tallest, sameFace)
+  const doubtful = linked === 'all linked' ? checkAcross(pack, edges, graph, tree, rings, tallest) : linked
+  if (doubtful !== undefined) {
+    return { reason: 'the windings along a level line do not agree', ...whereIs(tallest[doubtful]!) }
   }
-  // parts that were each found beside the other and nowhere beside the rest are led to the far left
-  for (let tries = 0; tries <= tallest.length; tries++) {
-    const loose = settleParts(rings, tallest.length, sameFace)
-    if (loose === 'all settled') return { ring, ringCount, first, second, sameFace }
-    if (loose === 'conflict') break
-    linkAlong(castThrough(pack, edges, graph, tree, tallest[loose]!), rings, loose, sameFace)
+  if (!settleParts(rings, tallest.length, sameFace)) {
+    return { reason: 'the windings of the parts do not agree', ...whereIs(tallest[0]!) }
   }
-  return { reason: 'the windings of the parts do not agree', ...whereIs(tallest[0]!) }
+  return { ring, ringCount, first, second, sameFace }
+}
+
+/** The level lines that go through everything, as a check, meet at most so many edges for every edge there is. */
+const checksForEach = 4
+
+/** The first part that contradicts itself along a level line through everything, where there is one. */
+function checkAcross(
+  pack: Pack,
+  edges: Edges,
+  graph: Graph,
+  tree: BoxTree,
+  rings: Rings,
+  through: readonly number[],
+): number | undefined {
+  let left = checksForEach * edges.count
+  for (let p = 0; p < through.length && left > 0; p++) {
+    const hits = castThrough(pack, edges, graph, tree, through[p]!)
+    if (!agrees(hits, rings, 0)) return p
+    left -= hits.length
+  }
+  return undefined
 }
 
 function traceRings({ next }: Graph): { ring: Int32Array; ringStart: number[] } {

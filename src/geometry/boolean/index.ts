@@ -19,9 +19,9 @@
  * 6. **Consistency** (`overlay.ts`): where snapping moved anything by more than rounding, an edge may have been
  *    carried to another or across it. The snapped edges are arranged anew from step 2 until nothing moves, at
  *    most a fixed number of times. Then every vertex is clear of all edges that do not end in it.
- * 7. `faces.ts` gives every face its winding numbers and checks each edge against them, and `parts.ts` finds by
- *    level lines (`level-line.ts`) in which face of the others each separate part lies, and checks the faces along
- *    the line. An arrangement that is not a map of the plane contradicts itself here. It is then snapped 4 and
+ * 7. `faces.ts` gives every face its winding numbers and checks each edge against them, and `link-parts.ts` finds
+ *    by a level line (`level-line.ts`) to its neighbour in which face of the others each separate part lies, and
+ *    checks the faces along the line. An arrangement that is not a map of the plane contradicts itself here. It is then snapped 4 and
  *    at last 16 times as coarsely; what still contradicts itself comes back as a fault that holds the input.
  * 8. `trace.ts` follows the edges between inside and outside, and makes regions of the contours: a contour
  *    belongs to the region whose face it bounds, nothing is searched for.
@@ -33,8 +33,6 @@
  * - Results narrower than `coincident` are left out. A piece of an arc that stands no farther than `coincident`
  *   from its chord comes back as a line.
  * - The ends of an arc lie on its circle within twice `coincident`; centre and radius are never changed.
- * - Every separate part (a hole, an island) costs a level line through all that lies beside it, so a plate of
- *   100 × 100 holes takes 10,000 lines of 200 edges each.
  *
  * ## Calling the engine
  *

@@ -1,5 +1,5 @@
 import { coincident } from '../../number/tolerance.ts'
-import { type BoxTree, visitLevel } from './box-tree.ts'
+import { type BoxTree, type Stretch, visitLevel, widthOf } from './box-tree.ts'
 import type { Graph } from './graph.ts'
 import type { Pack } from './pack.ts'
 import type { Edges } from './split.ts'
@@ -37,11 +37,11 @@ export function castThrough(
   tree: BoxTree,
   e: number,
 ): readonly Hit[] {
-  const [low, high] = heightOf(pack, edges, e)
+  const whole = widthOf(tree)
   let best: readonly Hit[] = []
   let bestGap = -1
-  for (const fraction of fractions) {
-    const hits = levelHits(pack, edges, graph, tree, low + fraction * (high - low))
+  for (const level of levelsThrough(pack, edges, e)) {
+    const hits = levelHits(pack, edges, graph, tree, level, whole)
     let gap = Infinity
     for (let k = 1; k < hits.length; k++) gap = Math.min(gap, clearance(hits, k))
     if (gap > bestGap) {
@@ -53,15 +53,31 @@ export function castThrough(
   return best
 }
 
-function levelHits(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree, level: number): Hit[] {
+/** The heights at which level lines through an edge are tried. */
+export function levelsThrough(pack: Pack, edges: Edges, e: number): readonly number[] {
+  const [low, high] = heightOf(pack, edges, e)
+  return fractions.map(fraction => low + fraction * (high - low))
+}
+
+/** The edges that a stretch of a level line meets, from left to right. */
+export function levelHits(
+  pack: Pack,
+  edges: Edges,
+  graph: Graph,
+  tree: BoxTree,
+  level: number,
+  stretch: Stretch,
+): Hit[] {
   const hits: Hit[] = []
-  visitLevel(tree, level, segment => {
+  visitLevel(tree, level, stretch, segment => {
     for (let k = edges.pieceStart[segment]!; k < edges.pieceStart[segment + 1]!; k++) {
       // one that was merged into another is met in its stead
       if (graph.standsFor[k] === k) meetLevel(pack, edges, k, level, hits)
     }
   })
-  return hits.sort((p, q) => p.x - q.x || p.edge - q.edge)
+  return hits
+    .filter(({ x }) => x >= stretch.left && x <= stretch.right)
+    .sort((p, q) => p.x - q.x || p.edge - q.edge)
 }
 
 /**

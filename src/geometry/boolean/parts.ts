@@ -12,18 +12,26 @@ export type Rings = {
   readonly second: Int32Array
 }
 
-type Links = [number, number][]
+/** Pairs of rings of different parts that bound one face. */
+export type Links = [number, number][]
 
 const westOf = (hits: readonly Hit[], { ring }: Rings, k: number) =>
   ring[2 * hits[k]!.edge + (1 - hits[k]!.up)]!
 const eastOf = (hits: readonly Hit[], { ring }: Rings, k: number) => ring[2 * hits[k]!.edge + hits[k]!.up]!
-const partOf = (hits: readonly Hit[], { ring, part }: Rings, k: number) => part[ring[2 * hits[k]!.edge]!]!
 
-/** Whether between any two hits of one part whose order is beyond doubt there is one pair of winding numbers. */
-export function agrees(hits: readonly Hit[], rings: Rings): boolean {
+/** The part of the arrangement that hit k belongs to. */
+export const partOf = (hits: readonly Hit[], { ring, part }: Rings, k: number) =>
+  part[ring[2 * hits[k]!.edge]!]!
+
+/**
+ * Whether between any two hits of one part whose order is beyond doubt there is one pair of winding numbers.
+ *
+ * @param unsure of how many hits at either end it is not known what lies beyond them
+ */
+export function agrees(hits: readonly Hit[], rings: Rings, unsure: 0 | 1): boolean {
   const { part, first, second } = rings
   const clear = (k: number) => k < 1 || k >= hits.length || clearance(hits, k) > doubt
-  for (let k = 1; k < hits.length; k++) {
+  for (let k = 1 + unsure; k < hits.length - unsure; k++) {
     if (!clear(k - 1) || !clear(k) || !clear(k + 1)) continue
     const to = westOf(hits, rings, k)
     const from = eastOf(hits, rings, k - 1)
@@ -32,30 +40,8 @@ export function agrees(hits: readonly Hit[], rings: Rings): boolean {
   return true
 }
 
-/**
- * Links the face left of a part's first hit with what the hit before says it is.
- *
- * @returns whether the part was hit at all
- */
-export function linkNearest(hits: readonly Hit[], rings: Rings, part: number, links: Links): boolean {
-  for (let k = 0; k < hits.length; k++) {
-    if (partOf(hits, rings, k) !== part) continue
-    linkBefore(hits, rings, k, links)
-    return true
-  }
-  return false
-}
-
-/** Links every two parts that follow each other on a level line, from the far left to a part's first hit. */
-export function linkAlong(hits: readonly Hit[], rings: Rings, part: number, links: Links): void {
-  for (let k = 0; k < hits.length; k++) {
-    const here = partOf(hits, rings, k)
-    if (k === 0 || here !== partOf(hits, rings, k - 1)) linkBefore(hits, rings, k, links)
-    if (here === part) return
-  }
-}
-
-function linkBefore(hits: readonly Hit[], rings: Rings, k: number, links: Links): void {
+/** Links the face left of hit k with what the hit before it, of another part or none, says it is. */
+export function linkBefore(hits: readonly Hit[], rings: Rings, k: number, links: Links): void {
   const far = rings.part.length - 1
   links.push([k === 0 ? far : endOfBundle(hits, rings, k - 1, -1), endOfBundle(hits, rings, k, 1)])
 }
@@ -87,13 +73,13 @@ function endOfBundle(hits: readonly Hit[], rings: Rings, k: number, step: 1 | -1
  * Shifts the winding numbers of every part so that they are 0 far away and equal where two parts share a face.
  * Nothing is shifted unless all can be.
  *
- * @returns the number of a part that the links do not lead to, where there is one
+ * @returns whether the links lead to every part and do not contradict each other
  */
 export function settleParts(
   { part, first, second }: Rings,
   parts: number,
   sameFace: readonly (readonly [number, number])[],
-): 'all settled' | 'conflict' | number {
+): boolean {
   const shift1 = new Int32Array(parts + 1)
   const shift2 = new Int32Array(parts + 1)
   const settled = new Uint8Array(parts + 1)
@@ -113,7 +99,7 @@ export function settleParts(
       const w1 = first[here]! + shift1[p]! - first[there]!
       const w2 = second[here]! + shift2[p]! - second[there]!
       if (settled[q] === 1) {
-        if (shift1[q] !== w1 || shift2[q] !== w2) return 'conflict'
+        if (shift1[q] !== w1 || shift2[q] !== w2) return false
         continue
       }
       settled[q] = 1
@@ -122,11 +108,10 @@ export function settleParts(
       waiting.push(q)
     }
   }
-  const loose = settled.indexOf(0)
-  if (loose !== -1) return loose
+  if (settled.includes(0)) return false
   for (let r = 0; r < part.length; r++) {
     first[r]! += shift1[part[r]!]!
     second[r]! += shift2[part[r]!]!
   }
-  return 'all settled'
+  return true
 }

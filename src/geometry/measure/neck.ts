@@ -29,8 +29,14 @@ export type Neck = {
  * waist; a triangle, an ellipse or a full circle, which narrow only into a corner or not at all, have none:
  * `undefined`. Where a stretch is equally narrow, the cut in its middle. Walls between different contours are
  * {@link thinnestWall}'s.
+ *
+ * With `accept`, the narrowest of those whose direction (as in {@link Neck}) it takes; it is asked about either way
+ * along the same line alike.
  */
-export function narrowestNeck(region: Region): Neck | undefined {
+export function narrowestNeck(
+  region: Region,
+  accept: (direction: number) => boolean = () => true,
+): Neck | undefined {
   const { outer, holes } = orientRegion(region)
   const contours = [outer, ...holes]
   const tree = segmentTree(contours)
@@ -51,6 +57,7 @@ export function narrowestNeck(region: Region): Neck | undefined {
       if (p === q || tree.contours[p] !== tree.contours[q]) return
       for (const chord of neckChords(edges[p]!, edges[q]!)) {
         if (!worthwhile(chord.width) || (best !== undefined && !isBetter(chord, best))) continue
+        if (!accept(directionOf(chord))) continue
         const free = freeCut(tree, chord)
         if (free !== undefined) best = { ...free, edges: [p, q] }
       }
@@ -79,10 +86,14 @@ export function narrowestNeck(region: Region): Neck | undefined {
   return {
     at: midpoint(first, second),
     width,
-    direction: Math.atan2(second.y - first.y, second.x - first.x),
+    direction: directionOf(best),
     first: place(first, best.edges[0]),
     second: place(second, best.edges[1]),
   }
+}
+
+function directionOf({ first, second }: Chord): number {
+  return Math.atan2(second.y - first.y, second.x - first.x)
 }
 
 /** Narrower; or as narrow, and so over a longer stretch. */

@@ -1,7 +1,6 @@
-import { sides } from '../../finding/side.ts'
 import type { MappingPlace } from '../../yaml/document/tree.ts'
 import { fault } from '../../yaml/fault.ts'
-import { choice, count } from '../../yaml/schema/leaf.ts'
+import { count } from '../../yaml/schema/leaf.ts'
 import { mapping } from '../../yaml/schema/mapping.ts'
 import { type Fail, optional } from '../../yaml/schema/reader.ts'
 import { size } from '../../yaml/schema/size.ts'
@@ -10,6 +9,7 @@ import type { RowPlan } from '../plan.ts'
 import { cutId } from '../schema/cut-id.ts'
 import type { Faces } from '../schema/face.ts'
 import { fromSides, position } from '../schema/position.ts'
+import { sideWord } from '../schema/side-word.ts'
 import { bored, boredInJson, boredKeys } from './bored.ts'
 import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
@@ -19,7 +19,7 @@ const name = 'a row'
 const keys = {
   row: cutId,
   ...onFaceKeys,
-  toward: optional(choice('a side', [...sides, 'start', 'end'])),
+  toward: optional(sideWord),
   spacing: optional(size),
   last: optional(position),
   count: count(maxRowCount),

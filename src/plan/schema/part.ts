@@ -61,7 +61,7 @@ const inKeys: Reader<UnnamedPart> = mapping(
         mirrored,
         ...shaped,
         sides,
-        faceEdge: values['face-edge'] ?? located('bottom', heading),
+        faceEdge: values['face-edge'] ?? located(straightEdge(shaped.shape), heading),
         referenceEnd: values['reference-end'] ?? located('left', heading),
         cuts: withNames(cuts),
         source,
@@ -69,6 +69,11 @@ const inKeys: Reader<UnnamedPart> = mapping(
     )
   },
 )
+
+/** The edge to measure from where the plan says none: the bottom, unless that slopes and the top does not. */
+function straightEdge(shape: PartPlan['shape']): 'top' | 'bottom' {
+  return shape.kind === 'taper' && shape.straight.value === 'top' ? 'top' : 'bottom'
+}
 
 /** A part in keys of its own; the maker's words for its sides are taken for the plain ones first. */
 export const part: Reader<UnnamedPart> = reader(

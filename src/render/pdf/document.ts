@@ -1,6 +1,7 @@
 import type { Packet } from '../../drawing/page.ts'
 import { legible } from '../../text/shown.ts'
 import { xmlText } from '../xml-text.ts'
+import { type ByteSink, byteSink } from './byte-sink.ts'
 
 /** An object of the file that is written when it is ended. */
 export type Reference = {
@@ -17,38 +18,60 @@ export type EmbeddedFont = {
   ref(): Reference
 }
 
+/** An entry of the list of contents, or the whole list. A new entry leads to the document's last page. */
+export type OutlineItem = {
+  addItem(title: string, options: { readonly fit: boolean; readonly expanded: boolean }): OutlineItem
+}
+
 /**
  * As much of a pdfkit document as we use. Names with an underline are not part of its public face: the version
  * is pinned, and tests read the finished bytes.
  */
 export type PdfDocument = {
-  readonly page: { readonly height: number; readonly fonts: Record<string, Reference> }
+  readonly page: {
+    readonly height: number
+    readonly fonts: Record<string, Reference>
+    readonly dictionary: Reference
+    readonly resources: Reference
+  }
+  readonly outline: OutlineItem
   info: { CreationDate?: Date } & Readonly<Record<string, string | Date>>
   _addInfo(): void
   readonly _root: Reference
   readonly _font: EmbeddedFont
   addPage(options: { size: readonly [number, number]; margin: number }): void
   addContent(operators: string): void
-  ref(data?: Record<string, unknown>): Reference
+  ref(data?: Record<string, unknown> | readonly unknown[]): Reference
   font(bytes: Uint8Array): void
   end(): void
-  on(event: 'data', listener: (chunk: Uint8Array) => void): void
-  on(event: 'end', listener: () => void): void
-  on(event: 'error', listener: (error: unknown) => void): void
 }
+
+/** A document that is being written, and what is written of it: all of it once it has ended. */
+export type OpenDocument = { readonly document: PdfDocument; readonly written: ByteSink }
+
+type PdfKit = new (options: object) => PdfDocument
 
 /** The library makes the file's identity from a date, so it gets one even where the file is to say none. */
 const noDate = new Date(0)
 
 /** Opens a document without pages. The library is loaded here, when the first PDF is asked for. */
-export async function openDocument(packet: Packet, producer: string): Promise<PdfDocument> {
+export async function openDocument(packet: Packet, producer: string): Promise<OpenDocument> {
   const { default: PDFDocument } = await import('pdfkit')
+  const written = byteSink()
+  // the library's stream would keep every piece, some of them a few bytes long, until somebody reads it
+  class Document extends (PDFDocument as unknown as PdfKit) {
+    push(piece: Uint8Array | null): boolean {
+      if (piece !== null) written.add(piece)
+      return true
+    }
+  }
   const options = {
     autoFirstPage: false,
     font: null,
     pdfVersion: '1.7',
     lang: legible(packet.language),
     displayTitle: true,
+    tagged: true,
     info: {
       Title: legible(packet.title),
       Producer: legible(producer),
@@ -56,13 +79,16 @@ export async function openDocument(packet: Packet, producer: string): Promise<Pd
       CreationDate: packet.date ?? noDate,
     },
   }
-  const document = new PDFDocument(options as object) as unknown as PdfDocument
+  const document = new Document(options)
   if (packet.date === undefined) delete document.info.CreationDate
   const preferences = document._root.data.ViewerPreferences as Reference
-  // asks the print dialogue to leave the size alone
+  // what the print dialogue is asked to begin with: the size left alone, the tray with the page's own paper, and
+  // nothing on the back of what is cut up
   preferences.data.PrintScaling = 'None'
+  preferences.data.PickTrayByPDFSize = true
+  preferences.data.Duplex = 'Simplex'
   escapeMetadata(document)
-  return document
+  return { document, written }
 }
 
 /** The library copies title and names into a piece of XML as they are, where a title may hold markup. */
@@ -77,23 +103,4 @@ function escapeMetadata(document: PdfDocument): void {
     addInfo.call(document)
     document.info = info
   }
-}
-
-/** Ends the document and gathers its bytes. */
-export function finish(document: PdfDocument): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = []
-    document.on('data', chunk => chunks.push(chunk))
-    document.on('error', reject)
-    document.on('end', () => {
-      const bytes = new Uint8Array(chunks.reduce((sum, c) => sum + c.length, 0))
-      let at = 0
-      for (const chunk of chunks) {
-        bytes.set(chunk, at)
-        at += chunk.length
-      }
-      resolve(bytes)
-    })
-    document.end()
-  })
 }

@@ -1,15 +1,20 @@
 import type { Packet } from '../../drawing/page.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { finish, openDocument } from './document.ts'
+import { bookmarks } from './bookmarks.ts'
+import { openDocument } from './document.ts'
+import { layers } from './layers.ts'
 import { lettering } from './lettering.ts'
 import { pageContent, pointsPerMm } from './page-content.ts'
+import { pageLabels } from './page-labels.ts'
+import { tags } from './tags.ts'
 
 /** The longest side of a page that PDF readers must accept: 14,400 points (ISO 32000-1, annex C). */
 export const longestPdfSide = 5080
 
 /**
  * A packet as one PDF file. Pages are taken, written and let go one at a time. Arcs become cubic curves of at
- * most 30°; everything else is in the file as it is on the page. The same packet, fonts and version give the
+ * most 30°; everything else is in the file as it is on the page. The file has a list of contents, the pages' own
+ * names, layers to hide, and words for those who have it read aloud. The same packet, fonts and version give the
  * same bytes.
  *
  * @param version of the program, for the file's "producer"
@@ -17,18 +22,24 @@ export const longestPdfSide = 5080
  *   is not finite
  */
 export async function renderPdf(packet: Packet, fonts: Fonts, version: string): Promise<Uint8Array> {
-  const document = await openDocument(packet, `Paperjig ${version}`)
-  const letters = lettering(document, fonts)
+  const { document, written } = await openDocument(packet, `Paperjig ${version}`)
+  const writers = { lettering: lettering(document, fonts), layers: layers(document) }
+  const [contents, labels, structure] = [bookmarks(document), pageLabels(document), tags(document)]
   for (const page of packet.pages) {
     const { width, height } = page.paper
     if (!(width > 0 && height > 0 && Math.max(width, height) <= longestPdfSide)) {
       throw new RangeError(`a PDF cannot have a page of ${width} x ${height} mm`)
     }
     document.addPage({ size: [inPoints(width), inPoints(height)], margin: 0 })
-    document.addContent(pageContent(page, document.page.height, letters))
+    contents.add(page)
+    labels.add(page)
+    const section = structure.page()
+    document.addContent(pageContent(page, document.page.height, writers, section))
+    section.finish()
   }
-  letters.finish()
-  return finish(document)
+  for (const part of [writers.lettering, writers.layers, labels, structure]) part.finish()
+  document.end()
+  return written.bytes()
 }
 
 /** Six places are what the library writes; the page's own matrix must start from the same number. */

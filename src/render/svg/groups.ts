@@ -3,7 +3,8 @@ import { byLayer } from '../by-layer.ts'
 
 /**
  * Marks as groups: one a layer, in it one a subject, then what has no subject. Ids are the names joined by
- * points, "side-frame.cut.front-axle", so that an editor shows what is what.
+ * points, "side-frame.cut.front-axle", so that an editor shows what is what; ids have to be unique in a file, so
+ * the plain name of the layer stands in `data-layer`, by which a program finds all that is to be cut.
  */
 export function layerGroups(
   name: string,
@@ -22,7 +23,7 @@ export function layerGroups(
       const lines = own.flatMap(elements)
       return subject === undefined ? lines : group(uniqueId(`${name}.${layer.layer}.${subject}`), lines)
     })
-    return group(uniqueId(`${name}.${layer.layer}`), inside)
+    return group(uniqueId(`${name}.${layer.layer}`), inside, ` data-layer="${layer.layer}"`)
   })
 }
 

@@ -1,4 +1,4 @@
-import { type LineStyle, lineStyles } from '../../drawing/line-role.ts'
+import type { LineStyle } from '../../drawing/line-role.ts'
 import type { Fill, Mark, Text } from '../../drawing/mark.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import { compose, type Matrix } from '../../geometry/shape/matrix.ts'
@@ -9,6 +9,7 @@ import { textMatrix } from '../../text/place.ts'
 import { plain } from '../../text/words.ts'
 import { writeMm } from '../write-mm.ts'
 import { xmlText } from '../xml-text.ts'
+import { type SvgOptions, styleOf } from './options.ts'
 import { lettersData } from './outline-data.ts'
 import { type Corner, contourData, wholeCircle } from './path-data.ts'
 
@@ -16,18 +17,24 @@ import { type Corner, contourData, wholeCircle } from './path-data.ts'
 const solid = 'fill="#000" stroke="none"'
 
 /** A mark as elements; `matrix` leads from its millimetres to the page's. */
-export function markElements(mark: Mark, matrix: Matrix, corner: Corner, fonts: Fonts): readonly string[] {
+export function markElements(
+  mark: Mark,
+  matrix: Matrix,
+  corner: Corner,
+  fonts: Fonts,
+  options: Required<SvgOptions>,
+): readonly string[] {
   switch (mark.kind) {
     case 'path':
       return strokes(
         mark.contours.map(contour => transformContour(contour, matrix)),
-        lineStyles[mark.role],
+        styleOf(mark.role, options.lines),
         corner,
       )
     case 'fill':
       return fills(mark, matrix, corner)
     case 'text':
-      return text(mark, matrix, corner, fonts)
+      return options.text ? letters(mark, matrix, corner, fonts) : []
   }
 }
 
@@ -58,8 +65,8 @@ function fills(mark: Fill, matrix: Matrix, corner: Corner): readonly string[] {
   })
 }
 
-/** The outlines are seen; the title is what is read aloud and found. */
-function text(mark: Text, matrix: Matrix, corner: Corner, fonts: Fonts): readonly string[] {
+/** A line of text: its outlines are seen; the title is what is read aloud and found. */
+export function letters(mark: Text, matrix: Matrix, corner: Corner, fonts: Fonts): readonly string[] {
   const laid = layOut(fonts[mark.weight], mark.words, mark.height)
   const data = lettersData(laid, compose(textMatrix(laid, mark), matrix), corner)
   if (data === '') return []

@@ -1,35 +1,51 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Layer, Mark } from '../../drawing/mark.ts'
+import { shapesOf } from '../../drawing/shapes.ts'
+import { textBox } from '../../drawing/text-box.ts'
 import { contourBounds, joinBounds, noBounds } from '../../geometry/measure/bounds.ts'
-import type { Contour } from '../../geometry/shape/contour.ts'
+import type { Bounds } from '../../geometry/shape/contour.ts'
+import { identity } from '../../geometry/shape/matrix.ts'
+import type { Fonts } from '../../text/fonts.ts'
 import { svgDocument } from './document.ts'
 import { layerGroups } from './groups.ts'
-import { strokes } from './mark-elements.ts'
+import { letters, strokes } from './mark-elements.ts'
+import { type Lines, styleOf } from './options.ts'
 import { uniqueIds } from './unique-ids.ts'
-
-/** A thousandth of an inch: what machines take for "follow this line" (common practice, no source). */
-const hairline = { width: 0.0254, dashes: [] }
 
 /** Room around the shape, so that a viewer does not shave the outermost line. */
 const margin = 1
 
+/** What is wanted of a file for a machine. */
+export type MachineOptions = {
+  /** `hairline` when left out. */
+  readonly lines?: Lines
+  /** Where shapes are taken from; `cut` and `drill` when left out. */
+  readonly layers?: readonly Layer[]
+  /** Fonts for the drawing's text, to engrave it; there is no text in the file when they are left out. */
+  readonly text?: Fonts
+}
+
 /**
  * The shapes of one drawing as an SVG file for a cutting machine or a vector editor: the closed contours of
- * `layers`, true size, as hairlines in the middle of which the edge lies. What is there to be read, such as
- * crosses, letters and open lines, is left out. The picture is as large as the shapes with 1 mm around them.
+ * `layers`, true size, in the middle of whose lines the edge lies. What is there to be read, such as crosses and
+ * open lines, is left out, and text unless it is asked for. The picture is as large as what is in it with 1 mm
+ * around it.
  *
  * @throws RangeError when a number in the drawing is not finite
  */
 export function renderSvgDrawing(
   drawing: Drawing,
   language: string,
-  layers: readonly Layer[] = ['cut', 'drill'],
+  { lines = 'hairline', layers = ['cut', 'drill'], text }: MachineOptions = {},
 ): string {
-  const marks = drawing.marks.filter(mark => layers.includes(mark.layer))
-  const tight = marks.flatMap(shapes).reduce((all, c) => joinBounds(all, contourBounds(c)), noBounds)
-  const bounds = tight.left <= tight.right ? tight : drawing.bounds
+  const marks = drawing.marks.flatMap((mark): readonly Mark[] => {
+    if (mark.kind === 'text') return text === undefined ? [] : [mark]
+    const contours = layers.includes(mark.layer) ? shapesOf(mark) : []
+    return mark.kind === 'path' && contours.length > 0 ? [{ ...mark, contours }] : []
+  })
+  const boxes = marks.flatMap(mark => boxesOf(mark, text))
+  const bounds = boxes.length > 0 ? boxes.reduce(joinBounds, noBounds) : drawing.bounds
   const corner = { left: bounds.left - margin, top: bounds.top + margin }
-  const uniqueId = uniqueIds()
   const { part, plan } = drawing.caption
   return svgDocument(
     {
@@ -38,11 +54,15 @@ export function renderSvgDrawing(
       title: part ?? plan,
       language,
     },
-    layerGroups(drawing.id, marks, uniqueId, mark => strokes(shapes(mark), hairline, corner)),
+    layerGroups(drawing.id, marks, uniqueIds(), mark => {
+      if (mark.kind === 'path') return strokes(mark.contours, styleOf(mark.role, lines), corner)
+      return mark.kind === 'text' && text !== undefined ? letters(mark, identity, corner, text) : []
+    }),
   )
 }
 
-function shapes(mark: Mark): readonly Contour[] {
-  const cuts = mark.kind === 'path' && (mark.role === 'cut' || mark.role === 'drill')
-  return cuts ? mark.contours.filter(c => c.closed) : []
+/** What a mark takes up, its lines without their width. */
+function boxesOf(mark: Mark, fonts: Fonts | undefined): readonly Bounds[] {
+  if (mark.kind === 'path') return mark.contours.map(contourBounds)
+  return mark.kind === 'text' && fonts !== undefined ? [textBox(fonts, mark)] : []
 }

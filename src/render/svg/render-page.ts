@@ -6,6 +6,7 @@ import { xmlText } from '../xml-text.ts'
 import { svgDocument } from './document.ts'
 import { group, layerGroups } from './groups.ts'
 import { markElements } from './mark-elements.ts'
+import type { SvgOptions } from './options.ts'
 import { uniqueIds } from './unique-ids.ts'
 
 /**
@@ -15,21 +16,29 @@ import { uniqueIds } from './unique-ids.ts'
  *
  * @throws RangeError when a number on the page is not finite
  */
-export function renderSvgPage(page: Page, packet: Pick<Packet, 'title' | 'language'>, fonts: Fonts): string {
+export function renderSvgPage(
+  page: Page,
+  packet: Pick<Packet, 'title' | 'language'>,
+  fonts: Fonts,
+  { lines = 'printed', text = true }: SvgOptions = {},
+): string {
+  const options = { lines, text }
   const { width, height } = page.paper
   const corner = { left: 0, top: height }
   const uniqueId = uniqueIds()
   const drawings = page.placed.flatMap(({ drawing, matrix }) => {
     const id = uniqueId(drawing.id)
     const { part, plan, sheet } = drawing.caption
-    const groups = layerGroups(id, drawing.marks, uniqueId, m => markElements(m, matrix, corner, fonts))
+    const groups = layerGroups(id, drawing.marks, uniqueId, m =>
+      markElements(m, matrix, corner, fonts, options),
+    )
     return group(
       id,
       groups.length === 0 ? [] : [`<title>${xmlText(`${part ?? plan}: ${sheet}`)}</title>`, ...groups],
     )
   })
   const furniture = layerGroups('page', page.furniture, uniqueId, m =>
-    markElements(m, identity, corner, fonts),
+    markElements(m, identity, corner, fonts, options),
   )
   const all = [...drawings, ...furniture]
   const content = isIdentity(page.correction)

@@ -1,12 +1,12 @@
 import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { wrap } from '../../drawing/wrap.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { type Cell, type PlaceRow, placeLines } from './place-table.ts'
-import { wrap } from './wrap.ts'
 
 /** A line of the key: a letter, what it means, and below it in smaller letters which cuts bear it; a remark; or where letters would stand that find no room. */
 export type KeyLine =

@@ -2,7 +2,7 @@ import { type DistanceFrom, type FaceName, isSide, sayFace } from '../../finding
 import type { Side } from '../../finding/side.ts'
 import { nameBit } from '../../length/name-bit.ts'
 import type { Depth, Feature, Missing } from '../../model/feature.ts'
-import type { Model, Piece } from '../../model/part.ts'
+import type { Model, Part, Piece } from '../../model/part.ts'
 import type { Words } from '../../text/words.ts'
 import { showSize } from '../show-size.ts'
 import type { KeyEntry } from './key-entry.ts'
@@ -57,12 +57,17 @@ export type SideName = (side: Side) => string
 
 /**
  * The sides of a mirrored piece keep their names, but its left end lies at the right: its ends are called by what
- * they are, so that nobody measures from the wrong one.
+ * they are, so that nobody measures from the wrong one. The model's own word for a side stands beside.
  */
-export function sideNames(hand: Piece['hand'], referenceEnd: Side): SideName {
+export function sideNames(
+  hand: Piece['hand'],
+  { referenceEnd, sideNames: own }: Pick<Part, 'referenceEnd' | 'sideNames'>,
+): SideName {
   return side => {
-    if (hand === 'drawn' || (side !== 'left' && side !== 'right')) return side
-    return side === referenceEnd ? 'the reference end' : 'the other end'
+    const isEnd = side === 'left' || side === 'right'
+    const end = side === referenceEnd ? 'the reference end' : 'the other end'
+    const name = hand === 'mirrored' && isEnd ? end : side
+    return own[side] === undefined ? name : `${name} (${own[side]})`
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Mark } from '../../drawing/mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import { boxAbout, type Extent, firstClear } from './find-place.ts'
+import { boxAbout, type Extent, firstClear, type Suits } from './find-place.ts'
 import { addBox, addContours, emptyObstacles, type Obstacles } from './obstacles.ts'
 
 /** A drawing in the making: marks that stand already, and where more can stand without touching them. */
@@ -14,12 +14,13 @@ export type Board = {
   readonly draw: (marks: readonly Mark[]) => void
   /** Adds marks whose box is an obstacle from now on. */
   readonly put: (marks: readonly Mark[], box: Bounds) => void
-  /** Puts something at the first middle where it touches nothing, and says where; nothing where there is none. */
+  /** Puts something at the first middle that suits and where it touches nothing, and says where; nothing where there is none. */
   readonly place: (
     middles: Iterable<Point>,
     extent: Extent,
     area: Bounds,
     marksAt: (middle: Point) => readonly Mark[],
+    suits?: Suits,
   ) => Point | undefined
 }
 
@@ -49,8 +50,8 @@ export function emptyBoard(): Board {
       }
     },
     put,
-    place: (middles, extent, area, marksAt) => {
-      const middle = firstClear(middles, extent, area, obstacles)
+    place: (middles, extent, area, marksAt, suits) => {
+      const middle = firstClear(middles, extent, area, obstacles, suits)
       if (middle !== undefined) put(marksAt(middle), boxAbout(middle, extent))
       return middle
     },

@@ -16,7 +16,8 @@ const leaderWhite = 0.5
  */
 export function conflict(a: Candidate, b: Candidate): boolean {
   return (
-    boxesOverlap(grown(a.box, clearance), b.box) ||
+    // half of the white on either side, so that rounding cannot make the two disagree
+    boxesOverlap(grown(a.box, clearance / 2), grown(b.box, clearance / 2)) ||
     (a.leader !== undefined && boxMeetsStretch(grown(b.box, leaderWhite), ...a.leader)) ||
     (b.leader !== undefined && boxMeetsStretch(grown(a.box, leaderWhite), ...b.leader)) ||
     (a.leader !== undefined && b.leader !== undefined && stretchesCross(a.leader, b.leader))

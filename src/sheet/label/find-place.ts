@@ -19,19 +19,26 @@ export function boxAbout(middle: Point, { width, height }: Extent): Bounds {
   }
 }
 
-/** The first of the middles about which the box lies within `area` and touches nothing. */
+/**
+ * The first of the middles about which the box lies within `area`, touches nothing, and that suits besides. Most fail at
+ * the area, which costs least to ask about; `suits` is asked last, and of few.
+ */
 export function firstClear(
   middles: Iterable<Point>,
   extent: Extent,
   area: Bounds,
   obstacles: Obstacles,
+  suits: Suits = () => true,
 ): Point | undefined {
   for (const middle of middles) {
     const box = grown(boxAbout(middle, extent), clearance)
-    if (within(box, area) && isClear(box, obstacles)) return middle
+    if (within(box, area) && isClear(box, obstacles) && suits(middle)) return middle
   }
   return undefined
 }
+
+/** Whether a middle will do, whatever stands around it. */
+export type Suits = (middle: Point) => boolean
 
 /**
  * Points of a grid over `area`, the nearest to `wanted` first. At most about `most` of them, so that a large part

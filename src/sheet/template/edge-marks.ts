@@ -23,13 +23,15 @@ export function putFaceMarks(
     const width = faceMarkExtent.width * size
     const height = faceMarkExtent.height * size
     const foot = edge + up * lift
-    const standing = spots(area.left + width, area.right - width).filter(x =>
-      [-1, 0, 1].every(i => onWood({ x: x + (i * width) / 2, y: foot })),
-    )
+    const stands = ({ x }: Point): boolean =>
+      [-1, 0, 1].every(i => onWood({ x: x + (i * width) / 2, y: foot }))
     const marksAt = ({ x }: Point): readonly Mark[] =>
       faceMarks({ x, y: edge + (up * height) / 2 }, size, faceEdge)
-    const middles = standing.map(x => ({ x, y: edge + up * (lift + height / 2) }))
-    return board.place(middles, { width, height: height - lift }, area, marksAt) !== undefined
+    const middles = spots(area.left + width, area.right - width).map(x => ({
+      x,
+      y: edge + up * (lift + height / 2),
+    }))
+    return board.place(middles, { width, height: height - lift }, area, marksAt, stands) !== undefined
   })
 }
 
@@ -37,11 +39,13 @@ export function putFaceMarks(
 export function putDatum(board: Board, area: Bounds, end: 1 | -1, onWood: OnWood): boolean {
   const { width, height } = datumExtent
   const edge = end === 1 ? area.right : area.left
-  const middles = spots(area.bottom + height, area.top - height)
-    .filter(y => onWood({ x: edge - end * lift, y }))
-    .map(y => ({ x: edge - end * (lift + width / 2), y }))
+  const stands = ({ y }: Point): boolean => onWood({ x: edge - end * lift, y })
+  const middles = spots(area.bottom + height, area.top - height).map(y => ({
+    x: edge - end * (lift + width / 2),
+    y,
+  }))
   const marksAt = ({ y }: Point): readonly Mark[] => [datumTriangle({ x: edge - (end * width) / 2, y }, end)]
-  return board.place(middles, { width: width - lift, height }, area, marksAt) !== undefined
+  return board.place(middles, { width: width - lift, height }, area, marksAt, stands) !== undefined
 }
 
 /** What stands on an edge is tested this far above it, so that the edge itself does not count as touched. */

@@ -1,4 +1,6 @@
 import type { Placed } from '../../model/feature.ts'
+import type { Model, Part } from '../../model/part.ts'
+import { plain } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import { elsewhereWords, entryWords, memberNames, missingWords, sideNames } from '../key/key-words.ts'
@@ -32,6 +34,7 @@ export function keyLines(
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(served, drawn),
     legend(drawn),
+    ...forBush(part, drawn, model),
     howToCut(served),
     ...(drawn.unlettered.length > 0 ? [unletteredWords] : []),
   ]
@@ -57,7 +60,7 @@ const unletteredWords =
 /** What a reader of this paper would look for in vain. */
 function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
   const { solid, hand } = pieces[0]
-  const name = sideNames(hand, part.referenceEnd)
+  const name = sideNames(hand, part)
   return [
     ...part.missing.map(m => `Not on this paper: ${missingWords([m], name)}.`),
     ...solid.features.flatMap(({ id, shape }) =>
@@ -79,6 +82,17 @@ function noRoom(served: Served, { shown, grain, referenceEnd }: OnPart): readonl
     ...(shown.faceEdge ? [] : [`The face edge is the ${edge} one.`]),
     ...(shown.referenceEnd ? [] : [`The reference end is at the ${referenceEnd}.`]),
     ...(shown.grain ? [] : [`The grain runs ${grain === 'along' ? 'from end to end' : 'up and down'}.`]),
+  ]
+}
+
+/** A template that guides the bush of a router is not as large as the part. */
+function forBush({ templateOffset }: Part, { guided }: OnPart, model: Model): readonly string[] {
+  if (templateOffset === undefined) return []
+  const by = plain(showSize(templateOffset, model))
+  if (!guided)
+    return [`The part is too narrow for a template ${by} inside its edge: this one is its true outline.`]
+  return [
+    `For the bush of a router: the line is ${by} inside the edge of the part, which is dashed, and as far outside slots and cut-outs.`,
   ]
 }
 

@@ -12,28 +12,12 @@ import { grainArrow, grainArrowBreadth } from './grain-arrow.ts'
 /** From one place that is tried to the next. */
 const step = 2
 
-/** Where something about the middle of a part may stand: an area, and places in it, the best first. */
-export type Middles = { readonly area: Bounds; readonly places: Iterable<Point> }
+/** Where something about the middle of a part may stand: places in its area, the nearest to its middle first, on the wood. */
+export type Middles = { readonly area: Bounds; readonly places: readonly Point[]; readonly onWood: OnWood }
 
-/**
- * The places on the wood, the nearest to the middle of the part first. The first ones usually do, and to find out what
- * is wood takes long: each is asked about only when it is wanted, and once.
- */
-export function middlesOnWood(area: Bounds, onWood: OnWood): Middles {
+export function middlesOf(area: Bounds, onWood: OnWood): Middles {
   const middle = { x: (area.left + area.right) / 2, y: (area.bottom + area.top) / 2 }
-  const spread = spreadFrom(middle, area, step).values()
-  const known: Point[] = []
-  function* places(): Generator<Point> {
-    for (let i = 0; ; i++) {
-      while (known.length <= i) {
-        const { value, done } = spread.next()
-        if (done) return
-        if (onWood(value)) known.push(value)
-      }
-      yield known[i]!
-    }
-  }
-  return { area, places: { [Symbol.iterator]: places } }
+  return { area, places: spreadFrom(middle, area, step), onWood }
 }
 
 /** The name of the piece, as large as there is room for, along the part or else across it. */
@@ -72,13 +56,12 @@ export function putGrain(
 /** With plenty of white around it where there is room, so that it is not read together with what stands beside it. */
 function putFreely(
   board: Board,
-  { area, places }: Middles,
+  { area, places, onWood }: Middles,
   { width, height }: Extent,
   marksAt: (middle: Point) => readonly Mark[],
 ): boolean {
-  return [2.5, 0].some(
-    white =>
-      board.place(places, { width: width + 2 * white, height: height + 2 * white }, area, marksAt) !==
-      undefined,
-  )
+  return [2.5, 0].some(white => {
+    const extent = { width: width + 2 * white, height: height + 2 * white }
+    return board.place(places, extent, area, marksAt, onWood) !== undefined
+  })
 }

@@ -2,6 +2,8 @@ import { pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
+import type { Contour, Region } from '../../geometry/shape/contour.ts'
+import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
@@ -11,8 +13,9 @@ import type { SheetContext } from '../sheet.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
 import { referenceEndOf } from './from-datums.ts'
+import { guided, guidedCut } from './guide-bush.ts'
 import { putLetters, type Unlettered } from './letter-marks.ts'
-import { middlesOnWood, putGrain, putName } from './middle-marks.ts'
+import { middlesOf, putGrain, putName } from './middle-marks.ts'
 import { pieceName, type Served } from './pieces-served.ts'
 import { roughCutMarks } from './rough-cut.ts'
 import { wasteMarks } from './waste-marks.ts'
@@ -33,6 +36,8 @@ export type OnPart = {
   readonly grain: 'along' | 'across'
   /** The end of the drawing that the reference end is at. */
   readonly referenceEnd: 'left' | 'right'
+  /** The line is one for the bush of a router, not the part's edge. */
+  readonly guided: boolean
 }
 
 /** Everything on the paper that is glued on the wood: lines to work by first, then what helps to find one's way. */
@@ -44,33 +49,44 @@ export function onPart(
 ): OnPart {
   const { part, pieces } = served
   const { solid } = pieces[0]
-  const outline = finishedOutline(solid)
+  const edge = finishedOutline(solid)
+  const outline = guided(edge, part)
+  const cuts = seen.map(feature => guidedCut(feature, part))
   const area = boundsOfRegions(outline)
   const board = emptyBoard()
-  const cutLines = outline.flatMap(r => [r.outer, ...r.holes])
+  const cutLines = linesOf(outline)
 
   board.draw([pathMark({ layer: 'cut', subject: part.id }, 'cut', cutLines)])
+  // where a bush runs along that line, the edge that the bit makes lies outside it
+  if (outline !== edge) board.draw([pathMark({ layer: 'cut', subject: part.id }, 'hidden', linesOf(edge))])
   board.draw(roughCutMarks(outline, part, workshop))
-  board.draw(seen.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
+  board.draw(cuts.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
   const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
-  const onWood: OnWood = p => outline.some(region => pointInRegion(region, p) === 'inside')
+  const sawnOut = cuts.flatMap(({ shape }) => (shape.kind === 'cut-out' ? [shape.region] : []))
+  const inOne = (regions: readonly Region[], p: Point) => regions.some(r => pointInRegion(r, p) === 'inside')
+  const onWood: OnWood = p => inOne(outline, p) && !inOne(sawnOut, p)
   const grain = area.top - area.bottom > area.right - area.left ? 'across' : 'along'
   const referenceEnd = referenceEndOf(served)
-  const middles = middlesOnWood(area, onWood)
+  const middles = middlesOf(area, onWood)
   const put = {
     faceEdge: putFaceMarks(board, area, part.faceEdge, onWood),
     referenceEnd: putDatum(board, area, referenceEnd === 'right' ? 1 : -1, onWood),
     name: putName(board, middles, pieceName(served), fonts),
     grain: putGrain(board, middles, grain, fonts),
   }
-  const waste = wasteMarks(seen, solid.outline, board.taken)
+  const waste = wasteMarks(cuts, solid.outline, board.taken)
   return {
     marks: [...board.marks, ...waste.through, ...waste.stopped],
     shown: { ...put, waste: { through: waste.through.length > 0, stopped: waste.stopped.length > 0 } },
     unlettered,
     grain,
     referenceEnd,
+    guided: outline !== edge,
   }
+}
+
+function linesOf(regions: readonly Region[]): readonly Contour[] {
+  return regions.flatMap(r => [r.outer, ...r.holes])
 }
 
 /** How far outside a small part a letter may stand. */

@@ -1,51 +1,179 @@
 import type { Drawing } from '../../drawing/drawing.ts'
+import { lettering } from '../../drawing/lettering.ts'
+import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import { wrap } from '../../drawing/wrap.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
-import { rectangle } from '../../geometry/shape/rectangle.ts'
+import type { Bounds } from '../../geometry/shape/contour.ts'
+import type { Point } from '../../geometry/shape/point.ts'
+import type { Piece } from '../../model/part.ts'
+import type { Fonts } from '../../text/fonts.ts'
 import { keyOf } from '../key/key-entry.ts'
-import { keyTable } from '../key/key-table.ts'
+import { type KeyLine, keyTable } from '../key/key-table.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
 import { onPart } from './on-part.ts'
-import { handsOf, piecesInWords, type Served } from './pieces-served.ts'
+import { handsOf, pieceName, piecesInWords, type Served } from './pieces-served.ts'
 
-/** A true-size template of each hand of every part, to be glued on the face side. */
+/** True-size templates of every part, to be glued on the face side: one for each piece, or one for each hand. */
 export const templateSheets: SheetMaker = context =>
-  context.model.parts.flatMap(part => handsOf(part).map(served => templateSheet(served, context)))
+  context.model.parts.flatMap(part => handsOf(part).flatMap(served => templatesOf(served, context)))
 
 /** Beside the part, between it and its key. */
 const gap = 6
 /** The narrowest column that a key reads well in. */
 const narrowKey = 72
 const wideKey = 150
+/** A title is broken where it is longer than the part, but not into a column narrower than this. */
+const narrowTitle = 40
 
-function templateSheet(served: Served, context: SheetContext): Sheet {
-  const { part, pieces } = served
-  const { solid, hand } = pieces[0]
-  const { seen, elsewhere } = seenFromFront(solid)
+/** The template of a hand, or those of its pieces: the first has the key, and the others say where that is. */
+function templatesOf(hand: Served, context: SheetContext): readonly Sheet[] {
+  const { part, pieces } = hand
+  const forEach = context.copies === 'piece' && pieces.length > 1
+  // names of the pieces that come before are no longer, so they have room where the last one's has
+  const drawn = forEach ? { part, pieces: [pieces.at(-1)!] as const } : hand
+  const { seen, elsewhere } = seenFromFront(pieces[0].solid)
   const key = keyOf(seen)
-  const drawn = onPart(served, seen, key, context)
-  const box = boundsOfMarks(context.fonts, drawn.marks)
-  const lines = keyLines(served, key, elsewhere, drawn, context)
+  const on = onPart(drawn, seen, key, context)
+  const box = boundsOfMarks(context.fonts, on.marks)
+  if (!forEach) return [withKey(hand, on.marks, box, keyLines(hand, key, elsewhere, on, context), context)]
+  return pieces.map((piece, i) => {
+    const served: Served = { part, pieces: [piece] }
+    const marks = renamed(on.marks, pieceName(served))
+    return i === 0
+      ? withKey(served, marks, box, keyLines(served, key, elsewhere, on, context), context)
+      : withoutKey(served, marks, box, key.length > 0 ? pieces[0] : undefined, context)
+  })
+}
 
-  // what tells the hands apart stands last, so that no two parts, whatever they are called, have the same id
-  const id = `${part.id}-template${hand === 'mirrored' ? '-mirrored' : ''}`
-  const caption = {
-    plan: context.model.title,
-    sheet: 'template for the face side',
-    part: part.label,
-    pieces: piecesInWords(served),
+function renamed(marks: readonly Mark[], name: string): readonly Mark[] {
+  return marks.map(mark =>
+    mark.kind === 'text' && mark.subject === 'piece' ? { ...mark, words: [name] } : mark,
+  )
+}
+
+function withKey(
+  served: Served,
+  marks: readonly Mark[],
+  box: Bounds,
+  lines: readonly KeyLine[],
+  context: SheetContext,
+): Sheet {
+  const { fonts } = context
+  const about = aboutSheet(served, context)
+  const words = (at: Point, width: number): readonly Mark[] => {
+    const title = titleMarks(titleOf(served), at, width, fonts)
+    return [...title.marks, ...keyTable(lines, { x: at.x, y: title.bottom }, width, fonts).marks]
   }
-  const arranged = (at: { x: number; y: number }, width: number): Drawing => {
-    const table = keyTable(lines, at, width, context.fonts).marks
-    const marks: readonly Mark[] = [...drawn.marks, ...table]
-    const bounds = joinBounds(box, boundsOfMarks(context.fonts, table))
-    return { id, caption, marks, bounds, keepWhole: [rectangle(box)] }
-  }
+  const arranged = (at: Point, width: number): Drawing =>
+    whenLookedAt(about, () => {
+      const key = words(at, width)
+      return { marks: [...marks, ...key], bounds: joinBounds(box, boundsOfMarks(fonts, key)) }
+    })
   const below = (width: number): Drawing =>
     arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
-  const beside = arranged({ x: box.right + gap, y: box.top }, narrowKey)
-  return { id, kind: 'template', part: part.id, drawings: [below(wideKey), below(narrowKey), beside] }
+  const keyAlone = (width: number): Drawing =>
+    whenLookedAt({ ...about, id: `${about.id}-key` }, () => {
+      const key = words({ x: 0, y: 0 }, width)
+      return { marks: key, bounds: boundsOfMarks(fonts, key) }
+    })
+  return {
+    id: about.id,
+    kind: 'template',
+    part: served.part.id,
+    drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
+    large: {
+      drawing: { ...about, marks, bounds: box, keepWhole: [] },
+      beside: [keyAlone(wideKey), keyAlone(narrowKey)],
+    },
+  }
+}
+
+/** A drawing that is made when it is looked at: of most sheets few arrangements are. */
+function whenLookedAt(
+  about: Pick<Drawing, 'id' | 'caption'>,
+  draw: () => Pick<Drawing, 'marks' | 'bounds'>,
+): Drawing {
+  let made: ReturnType<typeof draw> | undefined
+  const make = () => {
+    made ??= draw()
+    return made
+  }
+  return {
+    ...about,
+    keepWhole: [],
+    get marks() {
+      return make().marks
+    },
+    get bounds() {
+      return make().bounds
+    },
+  }
+}
+
+/** `keyAt` is the piece that the key stands beside, where there is anything to look up in it. */
+function withoutKey(
+  served: Served,
+  marks: readonly Mark[],
+  box: Bounds,
+  keyAt: Piece | undefined,
+  context: SheetContext,
+): Sheet {
+  const words = `${titleOf(served)}${keyAt === undefined ? '' : `; letters as beside ${keyAt.id}`}`
+  const at = { x: box.left, y: box.bottom - titleAside }
+  const width = Math.max(box.right - box.left, narrowTitle)
+  const all = [...marks, ...titleMarks(words, at, width, context.fonts).marks]
+  const about = aboutSheet(served, context)
+  const drawing = { ...about, marks: all, bounds: boundsOfMarks(context.fonts, all), keepWhole: [] }
+  return { id: about.id, kind: 'template', part: served.part.id, drawings: [drawing] }
+}
+
+/** White between the rough-cut line and a title without a key. */
+const titleAside = 1.5
+
+function aboutSheet(served: Served, { model, copies }: SheetContext): Pick<Drawing, 'id' | 'caption'> {
+  const { part, pieces } = served
+  const { hand, number } = pieces[0]
+  // what tells the sheets apart stands last, so that no two parts, whatever they are called, have the same id
+  const mirrored = hand === 'mirrored' ? '-mirrored' : ''
+  const apart = copies === 'piece' && part.pieces.length > 1 ? `-${number}` : mirrored
+  return {
+    id: `${part.id}-template${apart}`,
+    caption: {
+      plan: model.title,
+      sheet: 'template for the face side',
+      part: part.label,
+      pieces: piecesInWords(served),
+    },
+  }
+}
+
+function titleOf(served: Served): string {
+  return `${served.part.label} · ${piecesInWords(served)}`
+}
+
+/** A title as it hangs from its upper left corner. */
+function titleMarks(
+  words: string,
+  at: Point,
+  width: number,
+  fonts: Fonts,
+): { readonly marks: readonly Mark[]; readonly bottom: number } {
+  const pitch = lettering.medium + 1.5
+  const rows = wrap(words, fonts.bold, lettering.medium, width)
+  return {
+    marks: rows.map((row, i) =>
+      textMark(
+        { layer: 'text', subject: 'title' },
+        [row],
+        { x: at.x, y: at.y - lettering.medium - i * pitch },
+        lettering.medium,
+        { weight: 'bold' },
+      ),
+    ),
+    bottom: at.y - rows.length * pitch - 0.5,
+  }
 }

@@ -34,7 +34,6 @@ export function sizeList(what: string, unit: Unit, range: Range): Setting<readon
       most: mostEntries,
     },
     entry,
-    () => undefined,
   )
   return {
     reader: () =>

@@ -116,6 +116,11 @@ const clear: Setting<ClearWood> = group(
   {
     diameters: { key: 'diameters', setting: share(10), comment: 'beside the rim, in diameters of the hole' },
     least: { key: 'least', setting: length('the clear wood', upTo(4 * inch)), comment: 'and never less' },
+    most: {
+      key: 'most',
+      setting: length('the clear wood', upTo(4 * inch)),
+      comment: 'nor more is asked for',
+    },
     breaksBelow: {
       key: 'breaks-below',
       setting: share(1),

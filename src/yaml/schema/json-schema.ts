@@ -9,7 +9,6 @@ export type JsonSchema = {
   readonly pattern?: string
   readonly minimum?: number
   readonly maximum?: number
-  readonly minLength?: number
   readonly maxLength?: number
   readonly items?: JsonSchema
   readonly minItems?: number
@@ -17,7 +16,6 @@ export type JsonSchema = {
   readonly properties?: Readonly<Record<string, JsonSchema>>
   readonly required?: readonly string[]
   readonly additionalProperties?: boolean | JsonSchema
-  readonly propertyNames?: JsonSchema
   readonly maxProperties?: number
   readonly anyOf?: readonly JsonSchema[]
 }

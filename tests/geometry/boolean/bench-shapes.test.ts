@@ -2,9 +2,12 @@ import { expect, test } from 'vitest'
 import { union } from '../../../src/geometry/boolean/boolean.ts'
 import { shift } from '../../../src/geometry/shape/matrix.ts'
 import { transformRegion } from '../../../src/geometry/shape/transform.ts'
+import { comb } from '../generate/comb.ts'
+import { gear } from '../generate/gear.ts'
+import { randomFrom } from '../generate/random.ts'
+import { spiral } from '../generate/spiral.ts'
+import { star } from '../generate/star.ts'
 import { brokenLaws } from './laws.ts'
-import { comb, gear, spiral, star } from './outlines.ts'
-import { randomFrom } from './random-cases.ts'
 
 const random = randomFrom(1)
 const shapes = {

@@ -6,9 +6,10 @@ import { nearestOnRegion, nearestOnSegment } from '../../../src/geometry/measure
 import type { Contour, Region } from '../../../src/geometry/shape/contour.ts'
 import type { Point } from '../../../src/geometry/shape/point.ts'
 import { polygon } from '../../../src/geometry/shape/polygon.ts'
+import { randomFrom } from '../generate/random.ts'
 import { type Clipper, loadClipper } from './clipper.ts'
 import { contoursOf, operations, perimeter, totalArea } from './laws.ts'
-import { randomCase, randomFrom } from './random-cases.ts'
+import { randomCase } from './random-cases.ts'
 
 /** How finely arcs are chorded for the other library, in mm; it rounds to 1e-6 mm besides. */
 const deviation = 1e-3

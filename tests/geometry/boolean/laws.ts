@@ -10,7 +10,7 @@ import type { Contour, Region } from '../../../src/geometry/shape/contour.ts'
 import type { Outcome } from '../../../src/geometry/shape/outcome.ts'
 import { distance, type Point } from '../../../src/geometry/shape/point.ts'
 import { coincident } from '../../../src/number/tolerance.ts'
-import { randomFrom } from './random-cases.ts'
+import { randomFrom } from '../generate/random.ts'
 
 type Regions = readonly Region[]
 

@@ -7,10 +7,13 @@ import { rectangle } from '../../../src/geometry/shape/rectangle.ts'
 import { reverseContour } from '../../../src/geometry/shape/reverse.ts'
 import { slot } from '../../../src/geometry/shape/slot.ts'
 import { transformRegion } from '../../../src/geometry/shape/transform.ts'
+import { bowed } from '../generate/bow.ts'
+import { gear } from '../generate/gear.ts'
+import { randomFrom } from '../generate/random.ts'
+import { solid } from '../generate/solid.ts'
+import { spiral } from '../generate/spiral.ts'
 import { perimeter, totalArea } from './laws.ts'
 import { type Judge, loadOpenCascade } from './opencascade.ts'
-import { bowed, gear, solid, spiral } from './outlines.ts'
-import { randomFrom } from './random-cases.ts'
 
 let judge: Judge
 beforeAll(async () => {

@@ -7,7 +7,14 @@ import { polygon } from '../../../src/geometry/shape/polygon.ts'
 import { rectangle, rectangleWithCorners } from '../../../src/geometry/shape/rectangle.ts'
 import { slot } from '../../../src/geometry/shape/slot.ts'
 import { transformRegion } from '../../../src/geometry/shape/transform.ts'
-import { bowed, comb, crescent, gear, solid, spiral, star } from './outlines.ts'
+import { bowed, crescent } from '../generate/bow.ts'
+import { comb } from '../generate/comb.ts'
+import { gear } from '../generate/gear.ts'
+import { randomLetter } from '../generate/letter.ts'
+import { randomFrom } from '../generate/random.ts'
+import { solid } from '../generate/solid.ts'
+import { spiral } from '../generate/spiral.ts'
+import { star } from '../generate/star.ts'
 
 export type Case = {
   readonly kind: string
@@ -15,18 +22,8 @@ export type Case = {
   readonly second: readonly Region[]
 }
 
-/** Numbers from 0 to 1, always the same for a seed. Source: mulberry32, public domain. */
-export function randomFrom(seed: number): () => number {
-  let state = seed | 0
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let t = Math.imul(state ^ (state >>> 15), 1 | state)
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
-  }
-}
-
 type Dice = {
+  readonly random: () => number
   readonly between: (low: number, high: number) => number
   readonly whole: (low: number, high: number) => number
   readonly pick: <T>(list: readonly T[]) => T
@@ -38,6 +35,7 @@ function diceFrom(random: () => number): Dice {
   const between = (low: number, high: number) => low + (high - low) * random()
   const whole = (low: number, high: number) => low + Math.floor(random() * (high - low + 1))
   return {
+    random,
     between,
     whole,
     pick: list => list[whole(0, list.length - 1)]!,
@@ -141,9 +139,18 @@ const anywhere: readonly Maker[] = [
     const radius = d.between(5, 30)
     return { outer: circle(centre, radius), holes: [circle(centre, radius - d.decade(-4, 0.5))] }
   },
+  d => d.pick(randomLetter(d.random)),
 ]
 
 const any: readonly Maker[] = [...anywhere, ...onGrid]
+
+/** Up to three letters over each other, each with all its parts. */
+function letters(d: Dice): Region[] {
+  return Array.from({ length: d.whole(1, 3) }, () => {
+    const at = d.pick([shift(0, 0), shift(d.whole(0, 4), 0), shift(d.between(-8, 8), d.between(-8, 8))])
+    return randomLetter(d.random).map(r => transformRegion(r, at))
+  }).flat()
+}
 
 /** Ways to make the second shape of a pair from the first so that the two nearly or truly coincide. */
 const nearly: Readonly<Record<string, (d: Dice, r: Region) => Region>> = {
@@ -241,6 +248,15 @@ export function randomCase(seed: number): Case {
     if (which < 0.65) {
       const [a, b] = tangent(d)
       return { kind: 'tangent', first: [a], second: [b] }
+    }
+    if (which < 0.75) return { kind: 'letters', first: letters(d), second: letters(d) }
+    if (which < 0.8) {
+      const name = d.pick(Object.keys(nearly))
+      const first = randomLetter(d.random)
+      // the parts go the same way: every one throws the same dice
+      const again = Math.floor(d.between(0, 1e9))
+      const second = first.map(r => nearly[name]!(diceFrom(randomFrom(again)), r))
+      return { kind: `letter, ${name}`, first, second }
     }
     const name = d.pick(Object.keys(nearly))
     const first = d.pick(any)(d)

@@ -10,8 +10,8 @@ import { rectangle } from '../../../src/geometry/shape/rectangle.ts'
 import { reverseContour } from '../../../src/geometry/shape/reverse.ts'
 import { slot } from '../../../src/geometry/shape/slot.ts'
 import { transformContour } from '../../../src/geometry/shape/transform.ts'
+import { solid } from '../generate/solid.ts'
 import { contoursOf, totalArea } from './laws.ts'
-import { solid } from './outlines.ts'
 
 const box = (left: number, bottom: number, right: number, top: number) =>
   rectangle({ left, bottom, right, top })
@@ -182,4 +182,32 @@ test('neighbours share their points', () => {
       expect(segments[(k + 1) % segments.length]!.from).toBe(s.to)
     })
   }
+})
+
+test('of 1,600 islands, rings in holes and parts beside parts none is lost and none filled', () => {
+  const n = 40
+  const grid = Array.from({ length: n * n }, (_, k) => ({ x: 10 * (k % n), y: 10 * Math.floor(k / n) }))
+  const plate = [box(-10, -10, 10 * n, 10 * n)]
+  const sieve = made(
+    difference(
+      plate,
+      grid.map(({ x, y }) => disc(x, y, 4)),
+    ),
+  )
+  expect(sieve.map(r => r.holes.length)).toEqual([n * n])
+  const ring = ({ x, y }: { x: number; y: number }): Region => ({
+    outer: circle({ x, y }, 3),
+    holes: [circle({ x, y }, 1)],
+  })
+  const whole = made(union(sieve, grid.map(ring)))
+  expect(whole.map(r => r.holes.length).sort((a, b) => a - b)).toEqual([...grid.map(() => 1), n * n])
+  expect(totalArea(whole)).toBeCloseTo(410 * 410 - n * n * Math.PI * (16 - 9 + 1), 4)
+})
+
+test('of 60 rings about one centre every one is a region of its own', () => {
+  const discs = Array.from({ length: 120 }, (_, k) => disc(0, 0, k + 1).outer)
+  const rings = made(regionsByWinding(discs, w => (w & 1) === 1 && w < 120))
+  const none = made(regionsByWinding(discs, w => w > 119))
+  expect(rings).toHaveLength(60)
+  expect(totalArea(none)).toBeCloseTo(Math.PI, 9)
 })

@@ -10,7 +10,8 @@ import { polyline } from '../../../src/geometry/shape/polygon.ts'
 import { rectangle } from '../../../src/geometry/shape/rectangle.ts'
 import { arc } from '../../../src/geometry/shape/segment.ts'
 import { totalArea } from '../boolean/laws.ts'
-import { gear, solid } from '../boolean/outlines.ts'
+import { gear } from '../generate/gear.ts'
+import { solid } from '../generate/solid.ts'
 
 const made = <T>(outcome: Outcome<T>): T => {
   if (!outcome.ok) throw new Error(outcome.fault.reason)

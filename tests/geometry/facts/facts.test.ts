@@ -10,7 +10,7 @@ import { polygon, polyline } from '../../../src/geometry/shape/polygon.ts'
 import { rectangle } from '../../../src/geometry/shape/rectangle.ts'
 import { reverseContour } from '../../../src/geometry/shape/reverse.ts'
 import { arc, line } from '../../../src/geometry/shape/segment.ts'
-import { gear } from '../boolean/outlines.ts'
+import { gear } from '../generate/gear.ts'
 
 const square = (size: number, x = 0, y = 0) =>
   rectangle({ left: x, bottom: y, right: x + size, top: y + size }).outer

@@ -6,7 +6,7 @@ import { nearestOnSegment } from '../../../src/geometry/measure/nearest.ts'
 import { distance, type Point, point } from '../../../src/geometry/shape/point.ts'
 import { arc, line, type Segment } from '../../../src/geometry/shape/segment.ts'
 import { coincident } from '../../../src/number/tolerance.ts'
-import { bow } from '../boolean/outlines.ts'
+import { bow } from '../generate/bow.ts'
 
 const places = (found: readonly Meeting[]) =>
   found.map(m => (m.kind === 'overlap' ? [m.kind, m.from, m.to] : [m.kind, m.point]))

@@ -211,3 +211,16 @@ test('the neck of a rough outline lies inside, cannot be shortened, and dense sa
     { numRuns: 20 },
   )
 })
+
+test('of the necks that are taken by their direction the narrowest is given', () => {
+  // a bar 100 × 20 with a horn 8 wide: the horn is cut across at 0, the bar at 90°, beside a bite that leaves 5
+  const shape = solid(
+    polygon(
+      points(0, 0, 20, 0, 20, 15, 30, 15, 30, 0, 100, 0, 100, 20, 70, 20, 70, 50, 62, 50, 62, 20, 0, 20),
+    ),
+  )
+  const level = (direction: number) => Math.abs(Math.sin(direction)) < 1 / 2
+  expect(narrowestNeck(shape)!.width).toBeCloseTo(5, 9)
+  expect(narrowestNeck(shape, level)!.width).toBeCloseTo(8, 9)
+  expect(narrowestNeck(shape, () => false)).toBeUndefined()
+})

@@ -19,6 +19,7 @@ import { coincident } from '../../../src/number/tolerance.ts'
 import { comb } from '../generate/comb.ts'
 import { gear } from '../generate/gear.ts'
 import { jitterRegion } from '../generate/jitter.ts'
+import { randomLetter } from '../generate/letter.ts'
 import { pick, randomFrom, whole } from '../generate/random.ts'
 import { cellRegion, plate, roundaboutOutline, twoArcs } from '../generate/random-outline.ts'
 import { gridPath, spiralPath, wanderingPath } from '../generate/random-path.ts'
@@ -52,6 +53,7 @@ export function offsetCase(seed: number): Asked | undefined {
     'arcs',
     'comb',
     'gear',
+    'letter',
     'path',
     'grid',
     'spiral',
@@ -65,12 +67,12 @@ export function offsetCase(seed: number): Asked | undefined {
   const size = pick(random, [random() * 3, random() * 0.3, whole(random, 1, 8) / 2, 0.25, 6 * random()])
   const delta = Math.max(size, leastSize) * pick(random, [1, -1])
   const move = placement(random)
-  const region = regionOf(family, random)
-  if (region === undefined) {
+  const shape = shapeOf(family, random)
+  if (shape === undefined) {
     const path = transformContour(pathOf(family, random), move)
     return { kind: 'path', path, delta: Math.abs(delta) / 2, options }
   }
-  const regions = companions(random, roughened(random, region), delta).map(r => transformRegion(r, move))
+  const regions = companions(random, roughened(random, shape), delta).map(r => transformRegion(r, move))
   return crossesItself(contoursOf(regions)) ? undefined : { kind: 'regions', regions, delta, options }
 }
 
@@ -84,18 +86,27 @@ function placement(random: () => number): Matrix {
   return compose(turned, shift(away * random(), away * random()))
 }
 
-/** A region as it is, or with its corners moved by anything from 1e-1 to 1e-12 mm. */
-function roughened(random: () => number, region: Region): Region {
-  return random() < 0.6 ? region : jitterRegion(region, 10 ** -whole(random, 1, 12), random)
+/** A shape as it is, or with its corners moved by anything from 1e-1 to 1e-12 mm. */
+function roughened(random: () => number, shape: readonly Region[]): readonly Region[] {
+  if (random() < 0.6) return shape
+  const size = 10 ** -whole(random, 1, 12)
+  return shape.map(region => jitterRegion(region, size, random))
 }
 
-/** A region alone, or with a copy of itself beside it, at a gap that the offset just fills or nearly does. */
-function companions(random: () => number, region: Region, delta: number): Region[] {
-  if (random() < 0.8) return [region]
-  const { left, right } = boundsOfRegions([region])
+/** A shape alone, or with a copy of itself beside it, at a gap that the offset just fills or nearly does. */
+function companions(random: () => number, shape: readonly Region[], delta: number): readonly Region[] {
+  if (random() < 0.8) return shape
+  const { left, right } = boundsOfRegions(shape)
   const miss = pick(random, [0, 0.1, 1e-3, 1e-5, 1e-7, 1e-9, 1e-12]) * pick(random, [1, -1])
   const step = right - left + Math.max(2 * Math.abs(delta) + miss, 0.01)
-  return [region, transformRegion(region, shift(step, 0))]
+  return [...shape, ...shape.map(region => transformRegion(region, shift(step, 0)))]
+}
+
+/** The regions of a letter, the one region of any other family; none for a path. */
+function shapeOf(family: string, random: () => number): readonly Region[] | undefined {
+  if (family === 'letter') return randomLetter(random)
+  const region = regionOf(family, random)
+  return region === undefined ? undefined : [region]
 }
 
 function regionOf(family: string, random: () => number): Region | undefined {

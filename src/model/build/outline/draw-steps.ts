@@ -56,7 +56,7 @@ export function drawSteps(
       edges.push([])
     } else if (drawn === undefined) sound = false
     else if ('lacks' in drawn) lack(drawn.lacks, index)
-    else edges.push(tagged(drawn, step))
+    else edges.push(drawn.map(segment => ({ ...segment, tag: edgeName(step, index) })))
   }
   if (!sound) return undefined
   if (missing.length > 0 || start === undefined || at === undefined) return { missing }
@@ -91,8 +91,4 @@ function drawStep(
   if (step.kind === 'line') return [line(from, to)]
   const arc = drawArc(context, step, from, to, before, box)
   return arc === undefined || 'lacks' in arc ? arc : [arc]
-}
-
-function tagged(segments: readonly Segment[], { name }: OutlineStep): readonly Segment[] {
-  return name === undefined ? segments : segments.map(s => ({ ...s, tag: name.value }))
 }

@@ -16,7 +16,7 @@ import { awayFromAxis, bothHalves, type CorneredEdge, type CornerMade } from './
 import { type DrawnSteps, drawSteps } from './draw-steps.ts'
 import { findFaults } from './find-faults.ts'
 import type { Box } from './resolve-point.ts'
-import { cornerName, edgeName } from './step-name.ts'
+import { cornerName, edgeName, ownNamesOnly } from './step-name.ts'
 
 /** An outline that could be drawn, anticlockwise, in the millimetres of its own points. */
 export type MadeOutline = {
@@ -61,9 +61,13 @@ export function buildOutline(
   const faults = findFaults(eased, plan)
   if (faults.length > 0) return { missing: [], faults }
   const backwards = signedArea(eased) < 0
+  const anticlockwise = (contour: Contour): Contour => {
+    const { segments } = backwards ? reverseContour(contour) : contour
+    return { segments: ownNamesOnly(segments), closed: true }
+  }
   return {
-    contour: backwards ? reverseContour(eased) : eased,
-    sharp: (backwards ? reverseContour(sharp.value) : sharp.value).segments,
+    contour: anticlockwise(eased),
+    sharp: anticlockwise(sharp.value).segments,
     backwards,
     corners: corners.made,
     missing: corners.missing,
@@ -98,8 +102,8 @@ function resolveCorners(context: Context, steps: readonly OutlineStep[]): Corner
         missing.push({ kind: 'size', name: `${word} of ${name}` })
         if (step.cornerName) unknown.push(step.cornerName.value)
       } else {
-        const tag = step.cornerName ? { tag: step.cornerName.value } : {}
-        const easing = corner.kind === 'round' ? { radius: size.mm, ...tag } : { chamfer: size.mm, ...tag }
+        const easing =
+          corner.kind === 'round' ? { radius: size.mm, tag: name } : { chamfer: size.mm, tag: name }
         end = { easing, name, source: corner.length.source }
         made.push({ name, kind: corner.kind, size })
       }
@@ -132,11 +136,10 @@ function wayRound(
     return { kind: 'open', edges: [edgeName(steps[last]!, last)], at: end, by, source: symmetric.source }
   }
   if (distance(end, start) > coincident) {
-    const name = steps[0].name?.value
-    way.push({ segment: line(end, start, name), corner })
+    way.push({ segment: line(end, start, edgeName(steps[0], 0)), corner })
   } else if (way[0] !== undefined) way[0] = { ...way[0], corner: way[0].corner ?? corner }
   if (way.length > 1) return way
-  return { kind: 'doubled', edges: ['edge 1'], at: start, source }
+  return { kind: 'doubled', edges: [edgeName(steps[0], 0)], at: start, source }
 }
 
 function ease(context: Context, sharp: Contour, edges: readonly CorneredEdge[]): Contour | undefined {

@@ -1,0 +1,41 @@
+import { compensateKerf } from '../drawing/compensate-kerf.ts'
+import type { Finding } from '../finding/finding.ts'
+import { renderSvgDrawing } from '../render/svg/render-drawing.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import type { Fonts } from '../text/fonts.ts'
+import type { NamedBytes, SvgChoices } from './inputs.ts'
+
+/** A file for a cutting machine of each sheet, and what the kerf does not go into. */
+export function machineFiles(
+  sheets: readonly Sheet[],
+  { lines, text, kerf = 0 }: SvgChoices,
+  language: string,
+  fonts: Fonts,
+): { readonly files: readonly NamedBytes[]; readonly findings: readonly Finding[] } {
+  const options = { ...(lines === undefined ? {} : { lines }), ...(text === true ? { text: fonts } : {}) }
+  const limit = Number.isFinite(kerf) ? { limit: { value: kerf, unit: 'mm' as const } } : {}
+  const encoder = new TextEncoder()
+  const files: NamedBytes[] = []
+  const findings: Finding[] = []
+  for (const { id, part, drawings } of sheets) {
+    const compensated = compensateKerf(drawings[0], kerf)
+    if (!compensated.ok) {
+      const rule = 'kerf-not-compensated'
+      findings.push({ rule, severity: 'error', places: [{ part }], ...limit, facts: { sheet: id } })
+      continue
+    }
+    const { drawing, tooNarrow } = compensated.value
+    files.push({ name: `${id}.svg`, bytes: encoder.encode(renderSvgDrawing(drawing, language, options)) })
+    for (const what of tooNarrow) {
+      const place = what.startsWith(`${part}.`) ? { part, feature: what.slice(part.length + 1) } : { part }
+      findings.push({
+        rule: 'narrower-than-kerf',
+        severity: 'warning',
+        places: [place],
+        ...limit,
+        facts: { what },
+      })
+    }
+  }
+  return { files, findings }
+}

@@ -1,0 +1,106 @@
+import { type Side, sides } from '../../finding/side.ts'
+import { regionBounds } from '../../geometry/measure/bounds.ts'
+import type { Region } from '../../geometry/shape/contour.ts'
+import { mirrorAcross } from '../../geometry/shape/matrix.ts'
+import { rectangle } from '../../geometry/shape/rectangle.ts'
+import { isPlaced, type Placed } from '../../model/feature.ts'
+import { finishedOutline } from '../../model/finished-outline.ts'
+import type { Face, Part } from '../../model/part.ts'
+import { coincident } from '../../number/tolerance.ts'
+import { type Cut, cutOf } from './cut.ts'
+
+/**
+ * A face of a part with all that is cut into it. What is cut into the back stands with the front, seen through the
+ * wood, so that the two can meet.
+ */
+export type Plane = {
+  readonly face: Face
+  /** The wood before anything is cut out of it. */
+  readonly blank: Region
+  /** The wood when the notches are cut, usually one piece. */
+  readonly wood: readonly Region[]
+  readonly cuts: readonly Cut[]
+}
+
+/** The planes that something is cut into, and the front of every part. */
+export function planesOf(part: Part): readonly Plane[] {
+  const { drawn, length, thickness } = part
+  const features = drawn.features.filter(isPlaced)
+  const through = mirrorAcross(length.mm / 2)
+  const cuts = features.flatMap((feature): Cut[] => {
+    if (feature.face === 'front') return [cutOf(feature, thickness.mm)]
+    return feature.face === 'back' ? [cutOf(feature, thickness.mm, through, true)] : []
+  })
+  const front = { face: drawn.faces.front, blank: drawn.outline, wood: finishedOutline(drawn), cuts }
+  const notches = cuts.filter(({ feature }) => feature.shape.kind === 'edge-cut')
+  return [front, ...edgePlanes(part, features, notches)]
+}
+
+function edgePlanes(part: Part, features: readonly Placed[], notches: readonly Cut[]): readonly Plane[] {
+  const { drawn } = part
+  const onEdges = sides.filter(side => side !== 'front' && side !== 'back').map(side => drawn.faces[side])
+  return [...onEdges, ...drawn.edges].flatMap(face => {
+    const own = features.filter(feature => feature.face === face.id)
+    if (own.length === 0) return []
+    const depth = depthUnder(part, face)
+    return [
+      {
+        face,
+        blank: face.region,
+        wood: woodOfEdge(part, face, notches),
+        cuts: own.map(feature => cutOf(feature, depth)),
+      },
+    ]
+  })
+}
+
+/** How far it is from an edge or end to the side across from it; from a named edge no farther than the part is large. */
+function depthUnder({ length, width }: Part, { id }: Face): number {
+  if (id === 'left' || id === 'right') return length.mm
+  if (id === 'top' || id === 'bottom') return width.mm
+  return Math.hypot(length.mm, width.mm)
+}
+
+/** The edge or end without the stretches that notches take away; each stretch reaches through the thickness. */
+function woodOfEdge({ length, width }: Part, face: Face, notches: readonly Cut[]): readonly Region[] {
+  const whole = regionBounds(face.region)
+  const ends = face.id === 'left' || face.id === 'right'
+  const gone = notches
+    .filter(({ bounds }) => reaches(face.id as Side, bounds, length.mm, width.mm))
+    .map(({ bounds: b }) => (ends ? ([b.bottom, b.top] as const) : ([b.left, b.right] as const)))
+    .sort((a, b) => a[0] - b[0])
+  if (gone.length === 0) return [face.region]
+  const low = ends ? whole.bottom : whole.left
+  const high = ends ? whole.top : whole.right
+  const stretches: Region[] = []
+  let at = low
+  for (const [from, to] of [...gone, [high, high] as const]) {
+    if (from - at > coincident) {
+      stretches.push(
+        rectangle(ends ? { ...whole, bottom: at, top: from } : { ...whole, left: at, right: from }),
+      )
+    }
+    at = Math.max(at, to)
+  }
+  return stretches
+}
+
+function reaches(
+  side: Side,
+  { left, right, bottom, top }: Cut['bounds'],
+  length: number,
+  width: number,
+): boolean {
+  switch (side) {
+    case 'left':
+      return left <= coincident
+    case 'right':
+      return right >= length - coincident
+    case 'bottom':
+      return bottom <= coincident
+    case 'top':
+      return top >= width - coincident
+    default:
+      return false
+  }
+}

@@ -1,0 +1,18 @@
+import type { Model, Part } from '../../model/part.ts'
+import type { Workshop } from '../../workshop/workshop.ts'
+import { type Plane, planesOf } from './plane.ts'
+
+/** What the rules ask: the model, the shop it is made in, and every part as the tools find it. */
+export type Subject = {
+  readonly model: Model
+  readonly workshop: Workshop
+  readonly parts: readonly PartAtHand[]
+}
+
+export type PartAtHand = { readonly part: Part; readonly planes: readonly Plane[] }
+
+/** What several rules ask of the same part is worked out once. */
+export function subjectOf(model: Model, workshop: Workshop): Subject {
+  const parts = model.parts.map(part => ({ part, planes: planesOf(part) }))
+  return { model, workshop, parts }
+}

@@ -1,0 +1,60 @@
+import { pointInRegion } from '../../geometry/measure/inside.ts'
+import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
+import type { Region } from '../../geometry/shape/contour.ts'
+import { coincident } from '../../number/tolerance.ts'
+import type { Workshop } from '../../workshop/workshop.ts'
+import { count, mm, placeOfFeature } from '../place.ts'
+import { commonPractice, type Rule } from '../rule.ts'
+import { type HoleCut, isHole } from '../subject/cut.ts'
+import { edgeName } from '../subject/edge-name.ts'
+import type { Plane } from '../subject/plane.ts'
+import { worstOfEach } from '../worst-of-each.ts'
+import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
+
+/** A hole whose rim leaves too little wood to the edge of the part, a notch's edge included. */
+export const holeNearEdge: Rule<'hole-near-edge'> = {
+  find: ({ parts, workshop }) =>
+    parts.flatMap(({ part, planes }) => {
+      const near = planes.flatMap(plane =>
+        plane.cuts.filter(isHole).flatMap(cut => nearEdge(plane, cut, workshop)),
+      )
+      const worst = worstOfEach(
+        near,
+        ({ cut }) => `${cut.feature.cut} ${cut.feature.face}`,
+        ({ clear, limit }) => 1 - clear / limit,
+      )
+      return worst.map(({ worst: { cut, clear, limit, edge }, count: alike }) => ({
+        rule: 'hole-near-edge',
+        severity: severityOfThin(clear, limit, workshop.clear),
+        places: [placeOfFeature(part, cut.feature)],
+        measured: mm(clear),
+        limit: mm(limit),
+        facts: { what: 'hole', edge, count: count(alike) },
+      }))
+    }),
+  explanation: {
+    purpose:
+      'A hole too near to an edge breaks out when the bit comes through, or later when the pin is driven in.',
+    limit: clearInWords,
+    origin: commonPractice,
+  },
+}
+
+type Near = { readonly cut: HoleCut; readonly clear: number; readonly limit: number; readonly edge: string }
+
+function nearEdge({ face, wood, blank }: Plane, cut: HoleCut, workshop: Workshop): readonly Near[] {
+  const around = wood.find(region => pointInRegion(region, cut.centre) === 'inside')
+  const nearest = around && nearestOnRegion(around, cut.centre)
+  if (around === undefined || nearest === undefined) return []
+  const clear = nearest.distance - cut.radius
+  const limit = clearBeside(cut, workshop)
+  // what breaks out of the part or runs into a notch has a rule of its own
+  if (clear < -coincident || clear >= limit - coincident) return []
+  if (clear <= coincident && toEdge(blank, cut) > coincident) return []
+  const contour = [around.outer, ...around.holes][nearest.contour]!
+  return [{ cut, clear, limit, edge: edgeName(face, contour.segments[nearest.segment]!.tag) }]
+}
+
+function toEdge(blank: Region, { centre, radius }: HoleCut): number {
+  return (nearestOnRegion(blank, centre)?.distance ?? 0) - radius
+}

@@ -1,0 +1,67 @@
+import { difference } from '../../geometry/boolean/index.ts'
+import { tangentAt } from '../../geometry/measure/along.ts'
+import { regionBounds } from '../../geometry/measure/bounds.ts'
+import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
+import { discProtrusion, type Protrusion, protrusion } from '../../geometry/measure/protrusion.ts'
+import type { Region } from '../../geometry/shape/contour.ts'
+import type { Point } from '../../geometry/shape/point.ts'
+import { rectangle } from '../../geometry/shape/rectangle.ts'
+import type { Arc } from '../../geometry/shape/segment.ts'
+import { spans } from '../../geometry/shape/span.ts'
+import { coincident } from '../../number/tolerance.ts'
+import { type Cut, isHole } from '../subject/cut.ts'
+import type { Plane } from '../subject/plane.ts'
+
+/** How far a cut sticks out of the wood and past which edge; nothing where it does not. */
+export function sticksOut({ blank }: Plane, cut: Cut): Protrusion | undefined {
+  if (isHole(cut)) return discProtrusion(cut.centre, cut.radius, blank)
+  // a notch may take a rounded corner with it, so it is held against the plain rectangle
+  if (cut.feature.shape.kind === 'edge-cut') return protrusion(cut.region, rectangle(regionBounds(blank)))
+  return isConvex(blank) ? protrusion(cut.region, blank) : farthestOutside(cut.region, blank)
+}
+
+/** Whether the boundary turns one way all round: then what sticks out sticks out by a corner or a bulge. */
+function isConvex({ outer: { segments }, holes }: Region): boolean {
+  if (holes.length > 0) return false
+  return [1, -1].some(way =>
+    segments.every((segment, i) => {
+      const before = tangentAt(segments.at(i - 1)!, 1)
+      const after = tangentAt(segment, 0)
+      const turns = way * (before.x * after.y - before.y * after.x) >= -coincident
+      return turns && (segment.kind === 'line' || segment.turn === way)
+    }),
+  )
+}
+
+/** Of all that lies outside, the point that is farthest from the wood. */
+function farthestOutside(shape: Region, wood: Region): Protrusion | undefined {
+  const outside = difference([shape], [wood])
+  // what the kernel cannot take apart is measured by its corners
+  if (!outside.ok) return protrusion(shape, wood)
+  let worst: Protrusion | undefined
+  for (const { outer } of outside.value) {
+    for (const segment of outer.segments) {
+      const points = segment.kind === 'arc' ? [segment.from, ...bulge(segment, wood)] : [segment.from]
+      for (const point of points) {
+        const found = discProtrusion(point, 0, wood)
+        if (found !== undefined && (worst === undefined || found.by > worst.by)) worst = found
+      }
+    }
+  }
+  return worst
+}
+
+/** The point of an arc that lies straight away from the wood, where the arc has one. */
+function bulge(arc: Arc, wood: Region): readonly Point[] {
+  const nearest = nearestOnRegion(wood, arc.centre)
+  if (nearest === undefined || nearest.distance === 0) return []
+  const { centre, radius } = arc
+  return [1, -1].flatMap(way => {
+    const scale = (way * radius) / nearest.distance
+    const point = {
+      x: centre.x + (centre.x - nearest.point.x) * scale,
+      y: centre.y + (centre.y - nearest.point.y) * scale,
+    }
+    return spans(arc, point) ? [point] : []
+  })
+}

@@ -1,0 +1,30 @@
+import type { ShopFacts } from '../check-facts.ts'
+import type { Quantity } from '../quantity.ts'
+import { visible } from '../visible.ts'
+import { type Sentences, theFeature, type Wording } from './wording.ts'
+
+export const shopSentences: Sentences<keyof ShopFacts> = {
+  'bit-missing': ({ facts: { what, nearest, difference }, places, measured }, wording) =>
+    `the shop has no bit of ${size(measured, wording)} for ${theFeature(what, places[0])}${nearest && difference ? `; the nearest is ${wording.show(nearest)}, ${offBy(difference, wording)}` : ''}`,
+  'template-missing': ({ facts: { corners, nearest, difference }, measured }, wording) =>
+    `the shop has no circle of ${size(measured, wording)} radius for the corners (${visible(corners)}); the nearest is ${wording.show(nearest)}, ${offBy(difference, wording)}`,
+  'larger-than-stock': ({ facts, places, severity, measured, limit }, wording) => {
+    const { direction, stock, boards } = facts
+    const sizes = `${size(measured, wording)}, and ${visible(stock)} is ${size(limit, wording)}`
+    if (boards === undefined) {
+      return `the ${direction} of ${theFeature('part', places[0])} is ${sizes}; take other stock, or join boards`
+    }
+    const nothingOver = severity === 'warning' ? ', which leaves nothing for flattening' : ''
+    return `the thickness of ${theFeature('part', places[0])} is ${sizes}; glue up ${wording.amount(boards)} boards${nothingOver}`
+  },
+  'small-piece': ({ places, measured, limit }, wording) =>
+    `${theFeature('part', places[0])} is ${size(measured, wording)} at its longest, under ${size(limit, wording)}; cut it from a longer piece, or by hand in a mitre box`,
+}
+
+function size(quantity: Quantity | undefined, { show }: Wording): string {
+  return quantity === undefined ? 'another size' : show(quantity)
+}
+
+function offBy({ value, unit }: Quantity, { show }: Wording): string {
+  return `${show({ value: Math.abs(value), unit })} ${value > 0 ? 'more' : 'less'}`
+}

@@ -1,0 +1,73 @@
+import type { WoodFacts } from '../check-facts.ts'
+import type { FindingOf, Severity } from '../finding.ts'
+import type { Quantity } from '../quantity.ts'
+import { visible } from '../visible.ts'
+import { type Sentences, theFeature, type Wording } from './wording.ts'
+
+export const woodSentences: Sentences<keyof WoodFacts> = {
+  'outside-part': ({ facts, places, measured }, { show }) =>
+    `${theFeature(facts.what, places[0])} goes ${measured ? `${show(measured)} ` : ''}past the ${visible(facts.beyond)} of the part`,
+  'features-meet': ({ facts, places, measured }, { show }) => {
+    const { how } = facts
+    const by = how === 'overlaps' && measured ? ` by ${show(measured)}` : ''
+    return `${theFeature(facts.what, places[0])} ${how} ${named(facts.other, places[1]?.feature)}${by}; ${mendOf(how)}`
+  },
+  'hole-near-edge': ({ facts, places, severity, measured, limit }, wording) =>
+    `${theFeature(facts.what, places[0])}${alike(facts.count)} leaves ${amountOf(measured, wording)} of wood to the ${visible(facts.edge)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the edge', severity)}`,
+  'wall-too-thin': ({ facts, places, severity, measured, limit }, wording) => {
+    const other = facts.other === 'edge' ? 'the edge' : named(facts.other, places[1]?.feature)
+    return `there is ${amountOf(measured, wording)} of wood between ${theFeature(facts.what, places[0])} and ${other}${inPlaces(facts.count)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the wall', severity)}`
+  },
+  'neck-too-narrow': ({ facts, places, severity, measured, limit }, wording) =>
+    `${theFeature('part', places[0])} is ${amountOf(measured, wording)} wide ${wording.show(facts.left)} from the left and ${wording.show(facts.bottom)} from the bottom, ${grains[facts.grain]}, where ${amountOf(limit, wording)} is wanted; ${outcome('the neck', severity)}`,
+  'too-deep': tooDeep,
+  'entry-hole': ({ facts, places, measured }, { show }) =>
+    facts.diameter === undefined
+      ? `no bit of the shop fits into the waste of ${theFeature('cut-out', places[0])} to let the blade in; say where and how wide (entry:)`
+      : `the entry hole of ${theFeature('cut-out', places[0])}, ${show(facts.diameter)} wide, goes ${measured ? `${show(measured)} ` : ''}past the line`,
+}
+
+const grains: Readonly<Record<WoodFacts['neck-too-narrow']['grain'], string>> = {
+  along: 'along the grain',
+  across: 'across the grain (short grain)',
+  aslant: 'aslant to the grain',
+}
+
+function named(what: string, name: string | undefined): string {
+  return name === undefined ? visible(what) : `${what} ${visible(name)}`
+}
+
+function mendOf(how: WoodFacts['features-meet']['how']): string {
+  return how === 'lies within'
+    ? 'nothing is left there to cut'
+    : 'move one of them, or make one cut of the two'
+}
+
+function alike({ value }: Quantity): string {
+  return value > 1 ? `, as ${value - 1} more of its row,` : ''
+}
+
+function inPlaces({ value }: Quantity): string {
+  return value > 1 ? `, and so in ${value} places` : ''
+}
+
+function amountOf(quantity: Quantity | undefined, { show }: Wording): string {
+  return quantity === undefined ? 'too little' : show(quantity)
+}
+
+function outcome(what: string, severity: Severity): string {
+  return `${what} ${severity === 'error' ? 'will' : 'may'} break`
+}
+
+function tooDeep({ facts, places, measured, limit }: FindingOf<'too-deep'>, wording: Wording): string {
+  const { show } = wording
+  const cut = `${theFeature(facts.what, places[0])} is ${show(facts.depth)} deep`
+  if (facts.depth.value >= facts.available.value) {
+    return `${cut} in ${show(facts.available)} of wood and comes out on the other side; leave the depth out where it goes through`
+  }
+  const point = facts.point.value > 0 ? `, and the point of the bit stands ${show(facts.point)} further` : ''
+  if (measured !== undefined && measured.value <= 0) {
+    return `${cut} in ${show(facts.available)} of wood${point}: it comes out on the other side`
+  }
+  return `${cut} in ${show(facts.available)} of wood${point}: ${amountOf(measured, wording)} is left under it, where ${amountOf(limit, wording)} is wanted`
+}

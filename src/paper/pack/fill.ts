@@ -1,0 +1,83 @@
+import type { FreeSpace, Rule } from './free-space.ts'
+import { area, type Extent, grownBy, type Item, type Spot, smallest } from './item.ts'
+import { openRoom, placeAll } from './place.ts'
+
+/** The free space of a page, one entry for each way that the paper can lie. */
+export type Rooms = readonly Extent[]
+
+/** A page that something lies on already, in the upper left corner of its free space. */
+export type StartedPage = { readonly room: Extent; readonly taken: Extent }
+
+/** A page as it was filled; `room` is that of a new page by its number, absent for one that was started. */
+export type FilledPage = { readonly room?: number; readonly spots: readonly Spot[] }
+
+export type FillOptions = {
+  readonly gap: number
+  readonly started: readonly StartedPage[]
+  /** Which rooms a new page may have, the one to try first before the others. */
+  readonly rooms: readonly number[]
+  /** Whether a group goes on one page where it can. */
+  readonly together: boolean
+  readonly rule: Rule
+}
+
+/**
+ * So many pages are asked whether they have a place; then the fullest is asked no more, so that time grows with the
+ * number of items and not with its square. Fewer, and a large packet takes more paper.
+ */
+const mostOpen = 40
+
+/**
+ * Puts groups of items on pages in the order given, each on the first page that has a place for it, and on a new
+ * one where none has. The pages that were started come first.
+ *
+ * @throws RangeError when an item fits no room: a fault of the caller
+ */
+export function fill(
+  items: readonly Item[],
+  groups: readonly (readonly number[])[],
+  rooms: Rooms,
+  { gap, started, rooms: allowed, together, rule }: FillOptions,
+): readonly FilledPage[] {
+  type OpenPage = { readonly room?: number; readonly spots: Spot[]; free: FreeSpace }
+  const pages = started.map(({ room, taken }): OpenPage => ({ spots: [], free: openRoom(room, gap, taken) }))
+  const open = [...pages]
+  const areas = items.map(({ shapes }) => area(grownBy(smallest(shapes), gap)))
+
+  /** All of the items on this page, or none. */
+  const putOn = (page: OpenPage, members: readonly number[]): boolean => {
+    if (members.reduce((sum, i) => sum + areas[i]!, 0) > page.free.area()) return false
+    // a single item spoils nothing where it finds no place
+    const free = members.length === 1 ? page.free : page.free.copy()
+    const spots = placeAll(items, members, free, { gap, rule, turning: 'freely', shapes: 'any' })
+    if (spots === undefined) return false
+    page.free = free
+    page.spots.push(...spots)
+    return true
+  }
+  const put = (members: readonly number[]): boolean => {
+    if (open.some(page => putOn(page, members))) return true
+    for (const room of allowed) {
+      const page: OpenPage = { room, spots: [], free: openRoom(rooms[room]!, gap) }
+      if (!putOn(page, members)) continue
+      pages.push(page)
+      open.push(page)
+      if (open.length > mostOpen) close(open)
+      return true
+    }
+    return false
+  }
+  for (const members of groups) {
+    if (together && put(members)) continue
+    for (const index of members) if (!put([index])) throw new RangeError('an item fits on no page')
+  }
+  return pages.map(({ room, spots }) => (room === undefined ? { spots } : { room, spots }))
+}
+
+function close(open: { readonly free: FreeSpace }[]): void {
+  const fullest = open.reduce(
+    (least, page, i) => (page.free.area() < open[least]!.free.area() ? i : least),
+    0,
+  )
+  open.splice(fullest, 1)
+}

@@ -1,0 +1,52 @@
+import type { Bounds } from '../../geometry/shape/contour.ts'
+import { coincident } from '../../number/tolerance.ts'
+
+/** Width and height of something that is put on paper, in millimetres. */
+export type Extent = { readonly width: number; readonly height: number }
+
+/** Something that is put on a page whole, in one of several shapes, the best first; it may be turned by a quarter. */
+export type Item = {
+  /** What belongs together has the same group and stands together in the list. */
+  readonly group: string
+  readonly shapes: readonly Extent[]
+}
+
+/** Where an item lies: `x` to the right and `y` down from the upper left corner of a page's free space. */
+export type Spot = {
+  /** Its place in the list of items. */
+  readonly item: number
+  readonly shape: number
+  readonly turned: boolean
+  readonly x: number
+  readonly y: number
+}
+
+export function extentOf({ left, right, bottom, top }: Bounds): Extent {
+  return { width: right - left, height: top - bottom }
+}
+
+/** Whether something fits a room, as it is or turned. */
+export function fitsIn(extent: Extent, room: Extent): boolean {
+  return [false, true].some(turned => {
+    const { width, height } = asItLies(extent, turned)
+    return width <= room.width + coincident && height <= room.height + coincident
+  })
+}
+
+/** The extent of a shape as it lies. */
+export function asItLies({ width, height }: Extent, turned: boolean): Extent {
+  return turned ? { width: height, height: width } : { width, height }
+}
+
+export function area({ width, height }: Extent): number {
+  return width * height
+}
+
+export function grownBy({ width, height }: Extent, gap: number): Extent {
+  return { width: width + gap, height: height + gap }
+}
+
+/** The shape that takes the least paper. */
+export function smallest(shapes: readonly Extent[]): Extent {
+  return shapes.reduce((a, b) => (area(b) < area(a) ? b : a))
+}

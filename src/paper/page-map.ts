@@ -1,0 +1,121 @@
+import type { Drawing } from '../drawing/drawing.ts'
+import { lettering } from '../drawing/lettering.ts'
+import { lineStyles } from '../drawing/line-role.ts'
+import { pathMark, textMark } from '../drawing/make-mark.ts'
+import type { Mark } from '../drawing/mark.ts'
+import { contourBounds, joinBounds, noBounds } from '../geometry/measure/bounds.ts'
+import type { Bounds, Contour } from '../geometry/shape/contour.ts'
+import { compose, quarterTurns, scale, shift } from '../geometry/shape/matrix.ts'
+import { rectangle } from '../geometry/shape/rectangle.ts'
+import { transformContour } from '../geometry/shape/transform.ts'
+import type { Tiling } from './tile/tiling.ts'
+import { turnedBox } from './tile/turn-box.ts'
+
+/** A large drawing with the pages that show it: its outline, and a cell with a page number for each page. */
+export type PageMap = {
+  readonly outline: readonly Contour[]
+  readonly cells: readonly { readonly box: Bounds; readonly page: number }[]
+}
+
+/** The map of a tiled drawing, as its pages lie; `pages` are the numbers of the tiles' pages. */
+export function pageMapOf(
+  { marks, bounds }: Drawing,
+  { tiles, turned }: Tiling,
+  pages: readonly number[],
+): PageMap {
+  const laid = quarterTurns(turned ? 1 : 0)
+  const outline = marks.flatMap(mark =>
+    mark.kind === 'path' && mark.role === 'cut'
+      ? mark.contours.filter(c => isLarge(contourBounds(c), bounds))
+      : [],
+  )
+  return {
+    outline: outline.map(contour => transformContour(contour, laid)),
+    cells: tiles.map(({ cell }, i) => ({ box: turnedBox(cell, laid), page: pages[i]! })),
+  }
+}
+
+/** What shows where on the drawing one is; holes and slots would only hide the numbers. */
+function isLarge(box: Bounds, all: Bounds): boolean {
+  return (
+    Math.max(box.right - box.left, box.top - box.bottom) >
+    Math.max(all.right - all.left, all.top - all.bottom) / 2
+  )
+}
+
+/** Width over height. */
+export function mapShape({ cells }: PageMap): number {
+  const { left, right, bottom, top } = boundsOf(cells)
+  return (right - left) / (top - bottom)
+}
+
+/** A map needs no more of the paper than this share of the drawing. */
+const largestScale = 1 / 4
+
+const belongs = { layer: 'paper', subject: 'page-map' } as const
+
+/** Draws a map into the upper right of a box; the page at hand stands out by a heavy frame and a bold number. */
+export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonly Mark[] {
+  const whole = boundsOf(map.cells)
+  const half = lineStyles.wide.width / 2
+  const factor = Math.min(
+    (into.right - into.left - 2 * half) / (whole.right - whole.left),
+    (into.top - into.bottom - 2 * half) / (whole.top - whole.bottom),
+    largestScale,
+  )
+  const toPage = compose(
+    compose(shift(-whole.right, -whole.top), scale(factor)),
+    shift(into.right - half, into.top - half),
+  )
+  const cells = map.cells.map(({ box, page }) => ({ box: scaledBox(box, factor, toPage.e, toPage.f), page }))
+  const narrowest = Math.min(
+    ...cells.map(({ box }) => Math.min(box.right - box.left, (box.top - box.bottom) * 1.3)),
+  )
+  const height = Math.min(lettering.medium, narrowest / 2.2)
+  const frames = (list: typeof cells, role: 'thin' | 'wide'): readonly Mark[] =>
+    list.length === 0
+      ? []
+      : [
+          pathMark(
+            belongs,
+            role,
+            list.map(({ box }) => rectangle(box).outer),
+          ),
+        ]
+  return [
+    frames(cells, 'thin'),
+    frames(
+      cells.filter(({ page }) => page === here),
+      'wide',
+    ),
+    [
+      pathMark(
+        belongs,
+        'thin',
+        map.outline.map(contour => transformContour(contour, toPage)),
+      ),
+    ],
+    height < smallestNumber
+      ? []
+      : cells.map(({ box, page }) =>
+          textMark(
+            belongs,
+            [`${page}`],
+            { x: (box.left + box.right) / 2, y: (box.bottom + box.top - height) / 2 },
+            height,
+            { align: 'middle', weight: page === here ? 'bold' : 'regular' },
+          ),
+        ),
+  ].flat()
+}
+
+/** Smaller figures cannot be read; then the map shows the place alone. */
+const smallestNumber = 1.2
+
+function boundsOf(cells: PageMap['cells']): Bounds {
+  return cells.map(({ box }) => box).reduce(joinBounds, noBounds)
+}
+
+function scaledBox({ left, right, bottom, top }: Bounds, by: number, x: number, y: number): Bounds {
+  return { left: left * by + x, right: right * by + x, bottom: bottom * by + y, top: top * by + y }
+}

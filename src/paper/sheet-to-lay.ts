@@ -1,0 +1,18 @@
+import type { Drawing } from '../drawing/drawing.ts'
+
+/** A sheet as it comes to paper: the same content arranged in one way or another, the best first. */
+export type SheetToLay = {
+  readonly id: string
+  /** What belongs together, such as the pieces of one part, has the same group. */
+  readonly group: string
+  readonly drawings: readonly [Drawing, ...Drawing[]]
+  /** How it is drawn when no page holds it. */
+  readonly large?: LargeSheet
+}
+
+/** A sheet that goes over several pages: what is cut into tiles, and what lies beside it wherever a page has room. */
+export type LargeSheet = {
+  readonly drawing: Drawing
+  /** The same words in several shapes, the best first. */
+  readonly beside: readonly [Drawing, ...Drawing[]]
+}

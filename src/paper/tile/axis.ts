@@ -1,0 +1,129 @@
+import { coincident } from '../../number/tolerance.ts'
+
+/** One direction of a drawing that is to be cut into tiles: how far the drawing goes, and how much a page holds. */
+export type Axis = {
+  readonly from: number
+  readonly to: number
+  /** The length of a page's free space. */
+  readonly reach: number
+  /** What two neighbours both show. The seam is in its middle. */
+  readonly overlap: number
+}
+
+/** A stretch that a seam spares, and how bad it is if none can; the ends of the stretch are allowed. */
+export type Spared = { readonly low: number; readonly high: number; readonly harm: number }
+
+/** Where an axis is cut: its own ends and the seams between them, ascending. */
+export type Stops = readonly number[]
+
+/** Stops with what they cost, each figure of weight only where those before it are equal. */
+export type CutAxis = {
+  readonly stops: Stops
+  readonly pages: number
+  readonly harm: number
+}
+
+/** What of the drawing a tile between two stops shows: half of the overlap beyond every seam. */
+export function shownBetween(from: number, to: number, axis: Axis): { low: number; high: number } {
+  return {
+    low: from > axis.from ? from - axis.overlap / 2 : from,
+    high: to < axis.to ? to + axis.overlap / 2 : to,
+  }
+}
+
+/** Positions that are tried for seams; more make large drawings slow and find nothing better. */
+const mostCandidates = 128
+
+/**
+ * Cuts an axis so that the tiles cost the fewest pages, then the seams do the least harm, then the tiles are alike.
+ * `pagesOf` says what a tile between two stops costs; 0 where there is nothing to show.
+ */
+export function cutAxis(
+  axis: Axis,
+  spared: readonly Spared[],
+  pagesOf: (from: number, to: number) => number,
+): CutAxis {
+  const stops = [axis.from, ...candidates(axis, spared), axis.to]
+  const harms = stops.map((at, i) => (i === 0 || i === stops.length - 1 ? 0 : harmAt(at, spared)))
+  const best: (Way | undefined)[] = [{ pages: 0, harm: 0, tiles: 0, uneven: 0, before: -1 }]
+  for (let j = 1; j < stops.length; j++) {
+    for (let i = j - 1; i >= 0; i--) {
+      const way = best[i]
+      const [from, to] = [stops[i]!, stops[j]!]
+      if (to - from > axis.reach + coincident) break
+      const { low, high } = shownBetween(from, to, axis)
+      if (way === undefined || high - low > axis.reach + coincident) continue
+      const next = {
+        pages: way.pages + pagesOf(from, to),
+        harm: way.harm + harms[j]!,
+        tiles: way.tiles + 1,
+        uneven: way.uneven + (to - from) ** 2,
+        before: i,
+      }
+      if (best[j] === undefined || isBetter(next, best[j]!)) best[j] = next
+    }
+  }
+  const last = best.at(-1)
+  if (last === undefined || best.length < stops.length) throw new RangeError('a page reaches nowhere')
+  return { stops: wayBack(best, stops), pages: last.pages, harm: last.harm }
+}
+
+type Way = {
+  readonly pages: number
+  readonly harm: number
+  readonly tiles: number
+  readonly uneven: number
+  readonly before: number
+}
+
+function isBetter(a: Way, b: Way): boolean {
+  if (a.pages !== b.pages) return a.pages < b.pages
+  if (a.harm !== b.harm) return a.harm < b.harm
+  return a.tiles !== b.tiles ? a.tiles < b.tiles : a.uneven < b.uneven
+}
+
+function wayBack(best: readonly (Way | undefined)[], stops: Stops): Stops {
+  const way: number[] = []
+  for (let i = stops.length - 1; i >= 0; i = best[i]!.before) way.unshift(stops[i]!)
+  return way
+}
+
+export function harmAt(at: number, spared: readonly Spared[]): number {
+  return spared.reduce((sum, { low, high, harm }) => (at > low && at < high ? sum + harm : sum), 0)
+}
+
+/**
+ * Where a seam may lie: at either side of everything that is to be spared, where full pages end, counted from both
+ * ends and from those places, and evenly between. Where there are too many, the least harmful ones near each other
+ * stand for the rest.
+ */
+function candidates(axis: Axis, spared: readonly Spared[]): readonly number[] {
+  const { from, to, reach, overlap } = axis
+  if (to - from <= reach + coincident) return []
+  const pitch = reach - overlap
+  if (!(pitch > overlap)) throw new RangeError('a page is smaller than the overlap of two')
+  const fewest = Math.ceil((to - from - overlap) / pitch)
+  const steps = Array.from({ length: fewest }, (_, k) => reach - overlap / 2 + k * pitch)
+  const sides = spared.flatMap(({ low, high }) => [low, high])
+  const needed = [...steps.map(s => from + s), ...steps.map(s => to - s)]
+  const even = steps.map((_, k) => from + ((k + 1) * (to - from)) / fewest)
+  const offered = [...sides, ...even, ...sides.flatMap(side => [side - pitch, side + pitch])]
+  // a tile as narrow as the overlap would show nothing of its own
+  const inside = (at: number): boolean => at > from + overlap && at < to - overlap
+  const all = [...new Set([...needed, ...thinned(offered.filter(inside), spared)])]
+  return all.filter(inside).sort((a, b) => a - b)
+}
+
+function thinned(positions: readonly number[], spared: readonly Spared[]): readonly number[] {
+  if (positions.length <= mostCandidates) return positions
+  const [low, high] = [Math.min(...positions), Math.max(...positions)]
+  const cells = new Map<number, { at: number; harm: number }>()
+  for (const at of positions) {
+    const cell = Math.floor(((at - low) / (high - low)) * mostCandidates)
+    const harm = harmAt(at, spared)
+    const known = cells.get(cell)
+    if (known === undefined || harm < known.harm || (harm === known.harm && at < known.at))
+      cells.set(cell, { at, harm })
+  }
+  return [...cells.values()].map(({ at }) => at)
+}

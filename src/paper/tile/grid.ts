@@ -1,0 +1,76 @@
+import type { Bounds } from '../../geometry/shape/contour.ts'
+import { type Axis, type CutAxis, cutAxis, type Spared, type Stops, shownBetween } from './axis.ts'
+import type { Spare, SpareKind } from './spare.ts'
+
+/** A drawing cut into rows, from the lowest up, and each row by itself into columns, from the left. */
+export type Grid = {
+  readonly rows: readonly { readonly bottom: number; readonly top: number; readonly columns: Stops }[]
+  readonly pages: number
+  /** What the seams that can spare nothing better cost, by the weights of what they cross. */
+  readonly harm: number
+}
+
+/** One hole outweighs any number of ends that a drawing may have, and one end any number of labels. */
+const harms: Readonly<Record<SpareKind, number>> = { hole: 1e8, end: 1e4, label: 1 }
+
+/**
+ * Cuts what is in `content` into the fewest pages, its rows independent of each other, so that a row is no longer than
+ * what it shows. Blank tiles cost nothing.
+ */
+export function chooseGrid(
+  content: readonly Bounds[],
+  spares: readonly Spare[],
+  across: Axis,
+  along: Axis,
+): Grid {
+  const fromLeft = content.toSorted((a, b) => a.left - b.left)
+  const inRow = (from: number, to: number): readonly Bounds[] => {
+    const { low, high } = shownBetween(from, to, along)
+    return fromLeft.filter(box => box.bottom <= high && box.top >= low)
+  }
+  const rows = cutAxis(
+    along,
+    spares.map(({ kind, box }) => ({ low: box.bottom, high: box.top, harm: harms[kind] })),
+    (from, to) => fewestTiles(inRow(from, to), across),
+  )
+  const cut = rows.stops.slice(1).map((top, i) => {
+    const bottom = rows.stops[i]!
+    return { bottom, top, ...cutRow(inRow(bottom, top), sparedIn(spares, bottom, top), across) }
+  })
+  return {
+    rows: cut.map(({ bottom, top, stops }) => ({ bottom, top, columns: stops })),
+    pages: cut.reduce((sum, { pages }) => sum + pages, 0),
+    harm: cut.reduce((sum, { harm }) => sum + harm, rows.harm),
+  }
+}
+
+/** A row is cut only as far as it shows something. */
+function cutRow(boxes: readonly Bounds[], spared: readonly Spared[], across: Axis): CutAxis {
+  const from = Math.max(across.from, Math.min(...boxes.map(box => box.left)))
+  const to = Math.min(across.to, Math.max(...boxes.map(box => box.right)))
+  if (!(to > from)) return { stops: [], pages: 0, harm: 0 }
+  const axis = { ...across, from, to }
+  return cutAxis(axis, spared, (low, high) => {
+    const shown = shownBetween(low, high, axis)
+    return boxes.some(box => box.left <= shown.high && box.right >= shown.low) ? 1 : 0
+  })
+}
+
+function sparedIn(spares: readonly Spare[], bottom: number, top: number): readonly Spared[] {
+  return spares
+    .filter(({ box }) => box.bottom < top && box.top > bottom)
+    .map(({ kind, box }) => ({ low: box.left, high: box.right, harm: harms[kind] }))
+}
+
+/** How many tiles show all of some boxes, which come from the left; laid without regard to what their seams cross. */
+function fewestTiles(boxes: readonly Bounds[], { reach, overlap }: Axis): number {
+  let count = 0
+  let shown = -Infinity
+  for (const { left, right } of boxes) {
+    while (right > shown) {
+      shown = Math.max(left, shown - overlap) + reach
+      count++
+    }
+  }
+  return count
+}

@@ -1,0 +1,40 @@
+import type { Drawing } from '../../drawing/drawing.ts'
+import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import type { Fonts } from '../../text/fonts.ts'
+import type { Extent } from '../pack/item.ts'
+import { cutMarks, spareLettering } from './cut-marks.ts'
+import { matchMarks } from './match-marks.ts'
+import { sparesOf } from './spare.ts'
+import { type Tiling, tileDrawing } from './tiling.ts'
+
+/** A drawing on several pages: the tiling, and what each tile shows, in the drawing's own millimetres. */
+export type TiledDrawing = { readonly tiling: Tiling; readonly tiles: readonly Drawing[] }
+
+/** Cuts a drawing into tiles with seams and match marks on them, which two neighbours show alike. */
+export function tiled(
+  drawing: Drawing,
+  rooms: readonly Extent[],
+  overlap: number,
+  fonts: Fonts,
+): TiledDrawing {
+  const tiling = tileDrawing(drawing, rooms, overlap, fonts)
+  const windows = tiling.tiles.map(({ window }) => window)
+  const taken = sparesOf(drawing, fonts).flatMap(({ kind, box }) => (kind === 'end' ? [] : [box]))
+  const marks = spareLettering(drawing.marks, windows, fonts)
+  const onSeams = matchMarks(tiling.seams, taken, tiling.turned)
+  const tiles = windows.map((window, i): Drawing => {
+    const ownSeams = onSeams.filter((_, k) => {
+      const { before, after } = tiling.seams[k]!
+      return before === i || after === i
+    })
+    const shown = cutMarks([...marks, ...ownSeams.flat()], window, fonts)
+    return {
+      ...drawing,
+      id: `${drawing.id}-tile-${i + 1}`,
+      marks: shown,
+      bounds: boundsOfMarks(fonts, shown),
+      keepWhole: [],
+    }
+  })
+  return { tiling, tiles }
+}

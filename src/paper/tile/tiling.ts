@@ -1,0 +1,153 @@
+import type { Drawing } from '../../drawing/drawing.ts'
+import type { Bounds } from '../../geometry/shape/contour.ts'
+import { quarterTurns } from '../../geometry/shape/matrix.ts'
+import type { Fonts } from '../../text/fonts.ts'
+import type { Extent } from '../pack/item.ts'
+import { connected } from './connect.ts'
+import { contentBoxes } from './content.ts'
+import { cutMarks } from './cut-marks.ts'
+import { chooseGrid, type Grid } from './grid.ts'
+import { type Seam, seamsBetween } from './seams.ts'
+import { type Spare, type SpareKind, spareKinds, sparesOf } from './spare.ts'
+import { overDiagonal, turnedBox } from './turn-box.ts'
+
+/** What one page shows of a drawing. The cell ends at the seams, the window half an overlap beyond them. */
+export type Tile = { readonly cell: Bounds; readonly window: Bounds }
+
+/** How a drawing is cut into tiles, and how they lie on the paper. Boxes are in the drawing's own millimetres. */
+export type Tiling = {
+  /** Which of the rooms the pages have. */
+  readonly room: number
+  /** Whether the drawing is turned by a quarter, counter-clockwise, on its pages. */
+  readonly turned: boolean
+  /** As the pages lie: from the top row down, each from the left. */
+  readonly tiles: readonly Tile[]
+  readonly seams: readonly Seam[]
+  /** What a seam runs through since no position spares it, and how many of each. */
+  readonly crossed: readonly { readonly kind: SpareKind; readonly count: number }[]
+}
+
+/**
+ * Cuts a drawing into the fewest tiles over all ways that paper and drawing can lie, with its rows cut each by itself
+ * or its columns; of equals the one whose seams cross the least, and of those the plainest.
+ *
+ * @throws RangeError when a room is hardly larger than the overlap: a fault of the caller
+ */
+export function tileDrawing(
+  drawing: Drawing,
+  rooms: readonly Extent[],
+  overlap: number,
+  fonts: Fonts,
+): Tiling {
+  const content = contentBoxes(drawing.marks, fonts)
+  const spares = sparesOf(drawing, fonts)
+  const grids = variants(rooms).map(variant => ({
+    variant,
+    grid: gridOf(variant, drawing.bounds, content, spares, overlap),
+  }))
+  const { grid, variant } = grids.reduce((a, b) => (isBetter(b.grid, a.grid) ? b : a))
+  const { turned, columnsFirst } = variant
+  const all = tilesOf(grid, overlap).map(({ cell, window }) =>
+    columnsFirst ? { cell: overDiagonal(cell), window: overDiagonal(window) } : { cell, window },
+  )
+  const shown = all.flatMap(({ window }, i) => (cutMarks(drawing.marks, window, fonts).length > 0 ? [i] : []))
+  const kept = connected(new Set(shown), neighboursOf(all, turned))
+  const tiles = all.filter((_, i) => kept.has(i)).sort(inReadingOrder(turned))
+  const seams = seamsBetween(
+    tiles.map(({ cell }) => cell),
+    turned,
+  )
+  return { room: variant.room, turned, tiles, seams, crossed: crossedBy(seams, spares) }
+}
+
+type Variant = {
+  readonly room: number
+  readonly extent: Extent
+  readonly turned: boolean
+  readonly columnsFirst: boolean
+}
+
+/** The plainest first. */
+function variants(rooms: readonly Extent[]): readonly Variant[] {
+  return rooms.flatMap((extent, room) =>
+    [false, true].flatMap(turned =>
+      [false, true].map(columnsFirst => ({ room, extent, turned, columnsFirst })),
+    ),
+  )
+}
+
+function gridOf(
+  { extent, turned, columnsFirst }: Variant,
+  bounds: Bounds,
+  content: readonly Bounds[],
+  spares: readonly Spare[],
+  overlap: number,
+): Grid {
+  // columns that are cut each by itself are rows of the drawing seen over its diagonal
+  const seen = (box: Bounds): Bounds => (columnsFirst ? overDiagonal(box) : box)
+  const { left, right, bottom, top } = seen(bounds)
+  const [width, height] =
+    turned === columnsFirst ? [extent.width, extent.height] : [extent.height, extent.width]
+  return chooseGrid(
+    content.map(seen),
+    spares.map(({ kind, box }) => ({ kind, box: seen(box) })),
+    { from: left, to: right, reach: width, overlap },
+    { from: bottom, to: top, reach: height, overlap },
+  )
+}
+
+function isBetter(a: Grid, b: Grid): boolean {
+  return a.pages !== b.pages ? a.pages < b.pages : a.harm < b.harm
+}
+
+function tilesOf({ rows }: Grid, overlap: number): readonly Tile[] {
+  const half = overlap / 2
+  return rows.flatMap(({ bottom, top, columns }, row) =>
+    columns.slice(1).map((right, i): Tile => {
+      const left = columns[i]!
+      const cell = { left, right, bottom, top }
+      return {
+        cell,
+        window: {
+          left: i > 0 ? left - half : left,
+          right: i < columns.length - 2 ? right + half : right,
+          bottom: row > 0 ? bottom - half : bottom,
+          top: row < rows.length - 1 ? top + half : top,
+        },
+      }
+    }),
+  )
+}
+
+function neighboursOf(tiles: readonly Tile[], turned: boolean): readonly (readonly number[])[] {
+  const neighbours = tiles.map((): number[] => [])
+  const cells = tiles.map(({ cell }) => cell)
+  for (const { before, after } of seamsBetween(cells, turned)) {
+    neighbours[before]!.push(after)
+    neighbours[after]!.push(before)
+  }
+  return neighbours
+}
+
+function inReadingOrder(turned: boolean): (a: Tile, b: Tile) => number {
+  const laid = ({ cell }: Tile): Bounds => turnedBox(cell, quarterTurns(turned ? 1 : 0))
+  return (a, b) => {
+    const [p, q] = [laid(a), laid(b)]
+    return q.top - p.top || p.left - q.left
+  }
+}
+
+function crossedBy(seams: readonly Seam[], spares: readonly Spare[]): Tiling['crossed'] {
+  return spareKinds.flatMap(kind => {
+    const crossed = spares.filter(
+      spare => spare.kind === kind && seams.some(seam => crosses(seam, spare.box)),
+    )
+    return crossed.length === 0 ? [] : [{ kind, count: crossed.length }]
+  })
+}
+
+function crosses({ from, to }: Seam, box: Bounds): boolean {
+  const [left, right] = [Math.min(from.x, to.x), Math.max(from.x, to.x)]
+  const [bottom, top] = [Math.min(from.y, to.y), Math.max(from.y, to.y)]
+  return left < box.right && right > box.left && bottom < box.top && top > box.bottom
+}

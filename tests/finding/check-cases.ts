@@ -1,0 +1,206 @@
+import type { CheckFacts } from '../../src/finding/check-facts.ts'
+import type { Place } from '../../src/finding/finding.ts'
+import type { Case } from './sentence-case.ts'
+
+const mm = (value: number) => ({ value, unit: 'mm' as const })
+const count = (value: number) => ({ value, unit: 'count' as const })
+const degree = (value: number) => ({ value, unit: 'degree' as const })
+const peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
+const post: Place = { part: 'post', feature: 'low', side: 'front' }
+const beam: Place = { part: 'beam' }
+
+/** One finding of every rule of the check and what it says; a rule that is missing here fails the type check. */
+export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
+  'position-missing': {
+    facts: { what: 'hole', wanted: 'left or right, and one from bottom or top' },
+    places: [peg],
+    says: 'hole peg of beam has no place on the top; it wants a distance from left or right, and one from bottom or top',
+  },
+  'radius-missing': {
+    facts: { what: 'part', wanted: 'radius of the top-left corner' },
+    places: [beam],
+    says: 'the drawing does not give the radius of the top-left corner of part beam',
+  },
+  'diameter-missing': {
+    facts: { what: 'hole', wanted: 'diameter' },
+    places: [peg],
+    says: 'the drawing does not give the diameter of hole peg of beam',
+  },
+  'size-missing': {
+    facts: { what: 'slot', wanted: 'depth' },
+    places: [peg],
+    says: 'the drawing does not give the depth of slot peg of beam',
+  },
+  'scaled-size': {
+    facts: { written: '~ 3/8', confirm: 'beam.peg' },
+    places: [peg],
+    measured: mm(9.525),
+    says: '"~ 3/8" was scaled off the drawing, 3/8" (9.53 mm); ask for it or measure the thing itself, then take the ~ away or list beam.peg under confirmed',
+  },
+  'outline-open': {
+    facts: { what: 'part', edges: 'edge 1' },
+    places: [beam],
+    measured: mm(3.175),
+    says: 'the outline of part beam does not close: its two halves miss each other by 1/8" (3.18 mm); begin and end the half on the same axis',
+  },
+  'outline-crossing': {
+    facts: { what: 'cut-out', edges: 'edge 1 and foot', left: mm(25.4), bottom: mm(12.7) },
+    places: [peg],
+    says: 'the outline of cut-out peg of beam crosses itself: edge 1 and foot, 1" (25.4 mm) from the left and 1/2" (12.7 mm) from the bottom; look at the order of the points and the turn of the arcs',
+  },
+  'outline-doubled': {
+    facts: { what: 'part', edges: 'edge 1 and edge 2' },
+    places: [beam],
+    says: 'the outline of part beam runs back over itself: edge 1 and edge 2; take one of the two away',
+  },
+  'outline-no-length': {
+    facts: { what: 'part', edges: 'edge 3' },
+    places: [beam],
+    says: 'the outline of part beam has a step that leads to where it begins: edge 3; take it away or give it its size',
+  },
+  'size-differs': {
+    facts: { direction: 'length', stated: mm(25.4), drawn: mm(38.1) },
+    places: [beam],
+    says: 'the length of the outline comes to 1 1/2" (38.1 mm), and the size beside it says 1" (25.4 mm); one of them is wrong',
+  },
+  'taper-disagrees': {
+    facts: { drawnAngle: degree(14.0362434679), statedAngle: degree(12), widthByAngle: mm(25.4) },
+    places: [beam],
+    says: 'the two ends make an angle of 14.04°, and the drawing says 12°; by that angle the narrow end is 1" (25.4 mm) wide; find out which of them is right',
+  },
+  'outside-part': {
+    facts: { what: 'slot', beyond: 'right end' },
+    places: [peg],
+    measured: mm(3.175),
+    says: 'slot peg of beam goes 1/8" (3.18 mm) past the right end of the part',
+  },
+  'features-meet': {
+    facts: { what: 'hole', other: 'slot', how: 'overlaps' },
+    places: [peg, { part: 'beam', feature: 'mouth' }],
+    measured: mm(3.175),
+    says: 'hole peg of beam overlaps slot mouth by 1/8" (3.18 mm); move one of them, or make one cut of the two',
+  },
+  'hole-near-edge': {
+    facts: { what: 'hole', edge: 'left', count: count(3) },
+    places: [peg],
+    severity: 'warning',
+    measured: mm(3.175),
+    limit: mm(6.35),
+    says: 'hole peg of beam, as 2 more of its row, leaves 1/8" (3.18 mm) of wood to the left, where 1/4" (6.35 mm) is wanted; the edge may break',
+  },
+  'wall-too-thin': {
+    facts: { what: 'hole', other: 'hole', count: count(1) },
+    places: [peg, { part: 'beam', feature: 'pin' }],
+    measured: mm(1.5875),
+    limit: mm(6.35),
+    says: 'there is 1/16" (1.59 mm) of wood between hole peg of beam and hole pin, where 1/4" (6.35 mm) is wanted; the wall will break',
+  },
+  'neck-too-narrow': {
+    facts: { grain: 'across', left: mm(25.4), bottom: mm(50.8) },
+    places: [beam],
+    severity: 'warning',
+    measured: mm(4.7625),
+    limit: mm(6.35),
+    says: 'part beam is 3/16" (4.76 mm) wide 1" (25.4 mm) from the left and 2" (50.8 mm) from the bottom, across the grain (short grain), where 1/4" (6.35 mm) is wanted; the neck may break',
+  },
+  'too-deep': {
+    facts: { what: 'hole', depth: mm(9.525), available: mm(12.7), point: mm(1.5875) },
+    places: [peg],
+    severity: 'warning',
+    measured: mm(1.5875 / 2),
+    limit: mm(1.5875),
+    says: 'hole peg of beam is 3/8" (9.53 mm) deep in 1/2" (12.7 mm) of wood, and the point of the bit stands 1/16" (1.59 mm) further: 1/32" (0.79 mm) is left under it, where 1/16" (1.59 mm) is wanted',
+  },
+  'entry-hole': {
+    facts: { diameter: mm(6.35) },
+    places: [peg],
+    measured: mm(3.175),
+    says: 'the entry hole of cut-out peg of beam, 1/4" (6.35 mm) wide, goes 1/8" (3.18 mm) past the line',
+  },
+  'row-off-part': {
+    facts: { what: 'row', count: count(2), of: count(5), beyond: 'right' },
+    places: [peg],
+    measured: mm(25.4),
+    says: 'row peg of beam runs off the part: 2 of its 5 holes stick out, the farthest 1" (25.4 mm) past the right; look at the spacing, the count and the first place',
+  },
+  'row-uneven': {
+    facts: { first: mm(25.4), last: mm(23.8125), spacing: mm(20.6375), even: mm(20.240625) },
+    places: [peg],
+    measured: mm(1.5875),
+    says: 'row peg of beam begins 1" (25.4 mm) from one end and stops 15/16" (23.81 mm) from the other, 1/16" (1.59 mm) from even; with 51/64" (20.24 mm) in place of 13/16" (20.64 mm) it would be even, and center puts it in the middle',
+  },
+  'bit-missing': {
+    facts: { what: 'hole', nearest: mm(4.7625), difference: mm(-0.396875) },
+    places: [peg],
+    measured: mm(5.159375),
+    says: 'the shop has no bit of 13/64" (5.16 mm) for hole peg of beam; the nearest is 3/16" (4.76 mm), 1/64" (0.4 mm) less',
+  },
+  'template-missing': {
+    facts: { corners: 'top-left', nearest: mm(6.35), difference: mm(0.396875) },
+    places: [beam],
+    measured: mm(5.953125),
+    says: 'the shop has no circle of 15/64" (5.95 mm) radius for the corners (top-left); the nearest is 1/4" (6.35 mm), 1/64" (0.4 mm) more',
+  },
+  'larger-than-stock': {
+    facts: { direction: 'thickness', stock: 'plank', boards: count(2) },
+    places: [beam],
+    severity: 'warning',
+    measured: mm(25.4),
+    limit: mm(12.7),
+    says: 'the thickness of part beam is 1" (25.4 mm), and plank is 1/2" (12.7 mm); glue up 2 boards, which leaves nothing for flattening',
+  },
+  'small-piece': {
+    facts: {},
+    places: [beam],
+    measured: mm(25.4),
+    limit: mm(76.2),
+    says: 'part beam is 1" (25.4 mm) at its longest, under 3" (76.2 mm); cut it from a longer piece, or by hand in a mitre box',
+  },
+  'pin-hole-width': {
+    facts: { pin: 'axle', fault: 'tight' },
+    places: [post],
+    measured: mm(4.7625),
+    limit: mm(6.35),
+    says: 'axle does not go into hole low of post: the hole is 3/16" (4.76 mm) wide, and the pin 1/4" (6.35 mm)',
+  },
+  'pin-hole-depth': {
+    facts: { pin: 'dowel', fault: 'shallow', length: mm(25.4) },
+    places: [post],
+    measured: mm(22.225),
+    limit: mm(25.4),
+    says: 'dowel keeps the joint open: the holes together are 7/8" (22.23 mm) deep, and the pin is 1" (25.4 mm) long',
+  },
+  'pin-holes-apart': {
+    facts: { pin: 'dowel', one: mm(25.4), another: mm(26.9875) },
+    places: [post, post, { part: 'rail', piece: 'rail/1', feature: 'low' }],
+    measured: mm(1.5875),
+    limit: mm(0.005),
+    says: 'the holes for dowel do not match: hole low of post is 1" (25.4 mm) from the one before, and in rail/1 it is 1 1/16" (26.99 mm), 1/16" (1.59 mm) off',
+  },
+  'pin-hole-count': {
+    facts: { pin: 'dowel', count: count(4), other: count(3) },
+    places: [post, { part: 'rail' }],
+    says: 'dowel pins 4 holes of post to 3 of rail',
+  },
+  'tongue-fit': {
+    facts: { tongue: 'partition', direction: 'thickness', fault: 'tight', room: mm(-1.5875) },
+    places: [{ part: 'floor', feature: 'mouth' }],
+    measured: mm(4.7625),
+    limit: mm(6.35),
+    says: 'partition does not go into opening mouth of floor: the opening is 3/16" (4.76 mm), and the thickness with its fit 1/4" (6.35 mm)',
+  },
+  'joined-twice': {
+    facts: {},
+    places: [post, post],
+    says: 'opening low of post is in two joints; one of them is meant for another',
+  },
+  'name-unused': {
+    facts: { kind: 'let', name: 'gauge' },
+    says: 'nothing uses the size "gauge"; use it, or take it away',
+  },
+  'label-twice': {
+    facts: { label: 'Plank' },
+    places: [beam, post],
+    says: 'two parts are labelled "Plank"; give each a label of its own',
+  },
+}
