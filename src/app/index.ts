@@ -21,6 +21,7 @@ export type {
   NamedBytes,
   PlanText,
   PrintableSheet,
+  Progress,
   Surroundings,
   SvgChoices,
 } from './inputs.ts'
@@ -32,6 +33,6 @@ export { type PrintedPdf, printPdf } from './print-pdf.ts'
 export { type PrintedScale, printScale } from './print-scale.ts'
 export { type PrintedSvg, printSvg } from './print-svg.ts'
 export { type ReadJob, readJob } from './read-job.ts'
-export { type ReadModel, readModel } from './read-model.ts'
+export { type ReadModel, readModel, usualStyle } from './read-model.ts'
 export { type ReadShop, readShop } from './read-shop.ts'
 export { type ShownShop, showShop } from './show-shop.ts'

@@ -11,7 +11,16 @@ export type PlanText = { readonly text: string | Uint8Array; readonly file: stri
 export type FontBytes = Readonly<Record<Weight, readonly Uint8Array[]>>
 
 /** What the whole job hangs on besides the plan; the version, and the date if there is one, stand in the files that are made. */
-export type Surroundings = { readonly fonts: FontBytes; readonly version: string; readonly date?: Date }
+export type Surroundings = {
+  readonly fonts: FontBytes
+  readonly version: string
+  readonly date?: Date
+  /** Told of every page before it is written, for who waits for it. */
+  readonly progress?: Progress
+}
+
+/** A page by its number, counted from 1, of so many. */
+export type Progress = (page: number, count: number) => void
 
 /** The cover, or a kind of sheet. */
 export type PrintableSheet = 'cover' | SheetKind
@@ -43,10 +52,10 @@ export type SvgChoices = {
   /** Whether there is text; unless it is said, on pages and not in the files for machines. */
   readonly text?: boolean
   /**
-   * The width in millimetres, at least 0, of what parts the wood: the files for machines have their lines moved into
+   * The width, in millimetres or as it is typed, of what parts the wood: the files for machines have their lines moved into
    * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.
    */
-  readonly kerf?: number
+  readonly kerf?: number | string
 }
 
 /** A file to be written: its name within the folder asked for, and what is in it. */

@@ -5,6 +5,8 @@ import type { Done } from './command/done.ts'
 import { example } from './command/help.ts'
 import { addNew } from './command/new.ts'
 import { addPrint } from './command/print.ts'
+import { addPrinter } from './command/printer.ts'
+import { addScale } from './command/scale.ts'
 import { addSchema } from './command/schema.ts'
 import { addShop } from './command/shop.ts'
 import { addSvg } from './command/svg.ts'
@@ -34,6 +36,8 @@ export function buildProgram(shell: Shell, done: Done): Command {
   addCheck(program, shell, done)
   addNew(program, shell, done)
   addCards(program, shell, done)
+  addScale(program, shell, done)
+  addPrinter(program, shell, done)
   addShop(program, shell, done)
   addSchema(program, shell, done)
   return program

@@ -11,7 +11,18 @@ testInFolder('--version prints the version of package.json', async folder => {
 testInFolder('--help names every command and says what the exit codes mean', async folder => {
   const { code, out, err } = await folder.call(['--help'])
   expect({ code, err }).toEqual({ code: 0, err: '' })
-  for (const word of ['print', 'svg', 'check', 'cards', 'shop', 'schema', 'new', 'Exit codes: 0 done;'])
+  for (const word of [
+    'print',
+    'svg',
+    'check',
+    'cards',
+    'shop',
+    'schema',
+    'new',
+    'scale',
+    'printer',
+    'Exit codes: 0 done;',
+  ])
     expect(out).toContain(word)
 })
 

@@ -32,7 +32,7 @@ export function pdfOutput(
 
 /** Writes the PDF if there is one, and says so; never over the plan. */
 export async function writePdf(
-  { pdf, pages }: PrintedPdf,
+  { pdf, pages }: Pick<PrintedPdf, 'pdf' | 'pages'>,
   output: string,
   plan: string | undefined,
   shell: Shell,
