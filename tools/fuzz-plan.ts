@@ -1,17 +1,18 @@
 /**
- * Reads mutated plans for as long as wanted and stops at the first one that breaks the reader's promise:
+ * Reads mutated plans and works them out for as long as wanted, and stops at the first one that breaks the promise:
  *
  *     npx tsx tools/fuzz-plan.ts [--seed N] [--cases N] [--seconds N]
  *
- * The plans are the examples beside the tests. A broken case is printed with the seed that makes it again
+ * The plans are the examples and those beside the tests. A broken case is printed with the seed that makes it again
  * (`--seed THAT --cases 1`) and written beside this run as fuzz-case.yaml in the folder for temporary files.
  */
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
+import { everyKey } from '../tests/plan/every-key.ts'
 import { mutate, randomFrom } from '../tests/plan/mutate.ts'
-import { keptPromise } from '../tests/plan/promise.ts'
+import { keptPromiseOfModel } from '../tests/plan/promise.ts'
 
 const { values } = parseArgs({
   options: {
@@ -22,9 +23,15 @@ const { values } = parseArgs({
 })
 const seed = Number(values.seed)
 const cases = Number(values.cases)
-const plans = ['cliff-car', 'pier-bracket', 'the-contract'].map(name =>
-  readFileSync(new URL(`../tests/plan/fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
-)
+const plans = [
+  everyKey,
+  ...['cliff-car', 'pier-bracket', 'the-contract'].map(name =>
+    readFileSync(new URL(`../tests/plan/fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
+  ),
+  ...['cliff-railway', 'garden-gate'].map(name =>
+    readFileSync(new URL(`../examples/${name}/${name}.yaml`, import.meta.url), 'utf8'),
+  ),
+]
 
 console.log(`seed ${seed}, ${cases} cases, at most ${values.seconds} s`)
 const start = performance.now()
@@ -38,7 +45,7 @@ for (; done < cases && performance.now() - start < Number(values.seconds) * 1000
   const input = mutate(plans[Math.floor(random() * plans.length)]!, random)
   const begun = performance.now()
   try {
-    const { plan, findings } = keptPromise(input)
+    const { plan, findings } = keptPromiseOfModel(input)
     if (plan) sound += 1
     for (const { rule } of findings) rules.set(rule, (rules.get(rule) ?? 0) + 1)
   } catch (problem) {

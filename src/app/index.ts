@@ -12,6 +12,8 @@ export { type TerminalOptions, terminalReport } from '../finding/report/terminal
 export type { Printer } from '../paper/printer/printer.ts'
 export { readPrinters, withPrinter, writePrinters } from '../paper/printer/printer-file.ts'
 export { maxBytes as maxPlanBytes } from '../yaml/limits.ts'
+export { type CardChoices, printCards } from './cards/print-cards.ts'
+export { type ExplainedRule, explainRule } from './explain-rule.ts'
 export type { Found } from './found.ts'
 export type {
   Choices,
@@ -19,12 +21,18 @@ export type {
   NamedBytes,
   PlanText,
   PrintableSheet,
+  Progress,
   Surroundings,
   SvgChoices,
 } from './inputs.ts'
 export { knownPrinter } from './known-printer.ts'
 export { measuredPrinter, type TypedReadings } from './measured-printer.ts'
+export { type NewPlan, newPlan, usualPlan } from './new-plan.ts'
+export { planSchemaText } from './plan-schema-text.ts'
 export { type PrintedPdf, printPdf } from './print-pdf.ts'
 export { type PrintedScale, printScale } from './print-scale.ts'
 export { type PrintedSvg, printSvg } from './print-svg.ts'
-export { type ReadModel, readModel } from './read-model.ts'
+export { type ReadJob, readJob } from './read-job.ts'
+export { type ReadModel, readModel, usualStyle } from './read-model.ts'
+export { type ReadShop, readShop } from './read-shop.ts'
+export { type ShownShop, showShop } from './show-shop.ts'

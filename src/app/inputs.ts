@@ -11,17 +11,28 @@ export type PlanText = { readonly text: string | Uint8Array; readonly file: stri
 export type FontBytes = Readonly<Record<Weight, readonly Uint8Array[]>>
 
 /** What the whole job hangs on besides the plan; the version, and the date if there is one, stand in the files that are made. */
-export type Surroundings = { readonly fonts: FontBytes; readonly version: string; readonly date?: Date }
+export type Surroundings = {
+  readonly fonts: FontBytes
+  readonly version: string
+  readonly date?: Date
+  /** Told of every page before it is written, for who waits for it. */
+  readonly progress?: Progress
+}
+
+/** A page by its number, counted from 1, of so many. */
+export type Progress = (page: number, count: number) => void
 
 /** The cover, or a kind of sheet. */
 export type PrintableSheet = 'cover' | SheetKind
 
-/** What is wanted of a packet. */
+/** What is wanted of a packet, and the shop that it is for. */
 export type Choices = {
   /** A paper by its name, or width x height; without it Letter for a plan in inches, A4 for one in millimetres. */
   readonly paper?: string
   /** The ids of the parts to print, all of them unless given. */
   readonly parts?: readonly string[]
+  /** The maker's own shop, the usual one unless given. */
+  readonly shop?: PlanText
   /** What to print, all of it unless given. */
   readonly sheets?: readonly PrintableSheet[]
   /** One template for each piece, unless one for all pieces of a hand is asked for. */
@@ -41,10 +52,10 @@ export type SvgChoices = {
   /** Whether there is text; unless it is said, on pages and not in the files for machines. */
   readonly text?: boolean
   /**
-   * The width in millimetres, at least 0, of what parts the wood: the files for machines have their lines moved into
+   * The width, in millimetres or as it is typed, of what parts the wood: the files for machines have their lines moved into
    * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.
    */
-  readonly kerf?: number
+  readonly kerf?: number | string
 }
 
 /** A file to be written: its name within the folder asked for, and what is in it. */

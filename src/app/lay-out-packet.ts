@@ -7,6 +7,7 @@ import { makeSheets } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { defaultWorkshop } from '../workshop/defaults.ts'
+import type { Workshop } from '../workshop/workshop.ts'
 import { choosePage } from './choose-page.ts'
 import { chooseParts } from './choose-parts.ts'
 import type { Choices } from './inputs.ts'
@@ -30,16 +31,17 @@ export function layOutPacket(
   choices: Choices,
   fonts: Fonts,
   date: Date | undefined,
+  shop: Workshop = defaultWorkshop,
 ): LaidPacket {
   const { parts, findings: unknownParts } = chooseParts(model, choices.parts)
-  const chosen = choosePage(choices, model.units, defaultWorkshop)
+  const chosen = choosePage(choices, model.units, shop)
   const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
   if ('findings' in chosen || unknownParts.length > 0) {
     const findings = [...unknownParts, ...('findings' in chosen ? chosen.findings : [])]
     return { packet: { ...about, pages: [] }, count: 0, areaBound: 0, sheets: [], findings }
   }
   const { paper, printer: reached, overlap } = chosen.page
-  const workshop = { ...defaultWorkshop, printer: reached }
+  const workshop = { ...shop, printer: reached }
   const context = { model: { ...model, parts }, workshop, fonts, copies: choices.copies ?? 'piece' }
   const sheets = makeSheets(context)
   const laid = layOutPages(

@@ -8,7 +8,7 @@ import type { NamedBytes, SvgChoices } from './inputs.ts'
 /** A file for a cutting machine of each sheet, and what the kerf does not go into. */
 export function machineFiles(
   sheets: readonly Sheet[],
-  { lines, text, kerf = 0 }: SvgChoices,
+  { lines, text, kerf = 0 }: Omit<SvgChoices, 'kerf'> & { readonly kerf?: number },
   language: string,
   fonts: Fonts,
 ): { readonly files: readonly NamedBytes[]; readonly findings: readonly Finding[] } {

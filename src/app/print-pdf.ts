@@ -4,19 +4,20 @@ import type { Choices, PlanText, Surroundings } from './inputs.ts'
 import { layOutPacket } from './lay-out-packet.ts'
 import { lettersMissing } from './letters-missing.ts'
 import { openFonts } from './open-fonts.ts'
-import { readModel } from './read-model.ts'
+import { readJob } from './read-job.ts'
+import { toldPages } from './told-pages.ts'
 
 /** A packet as one PDF file; without `pdf` there was nothing that could be printed, and the findings say why. */
 export type PrintedPdf = Found & { readonly pdf?: Uint8Array; readonly pages: number }
 
 /** One plan text in, one PDF out, and all that was found on the way. */
 export async function printPdf(plan: PlanText, choices: Choices, around: Surroundings): Promise<PrintedPdf> {
-  const { model, findings, texts, style } = readModel(plan)
-  if (model === undefined) return { pages: 0, findings, texts, style }
+  const { job, findings, texts, style } = readJob(plan, choices.shop)
+  if (job === undefined) return { pages: 0, findings, texts, style }
   const fonts = openFonts(around.fonts)
-  const laid = layOutPacket(model, choices, fonts, around.date)
+  const laid = layOutPacket(job.model, choices, fonts, around.date, job.workshop)
   const all = [...findings, ...laid.findings, ...lettersMissing(laid, fonts)]
   if (laid.count === 0) return { pages: 0, findings: all, texts, style }
-  const pdf = await renderPdf(laid.packet, fonts, around.version)
+  const pdf = await renderPdf(toldPages(laid.packet, laid.count, around.progress), fonts, around.version)
   return { pdf, pages: laid.count, findings: all, texts, style }
 }

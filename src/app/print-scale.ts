@@ -24,7 +24,7 @@ export async function printScale(
   if ('findings' in chosen) return { findings: chosen.findings }
   const { paper, printer } = chosen.page
   const fonts = openFonts(around.fonts)
-  const sheet = scaleSheet(paper, { printer }, unit, fonts)
+  const sheet = scaleSheet(paper, { printer }, fonts)
   if (sheet === undefined)
     return {
       findings: [{ rule: 'no-room-on-paper', severity: 'error', places: [], facts: { paper: paper.name } }],

@@ -16,11 +16,11 @@ export type ReadModel = Found & { readonly title?: string; readonly model?: Mode
 export function readModel({ text: input, file }: PlanText, workshop: Workshop = defaultWorkshop): ReadModel {
   const { plan, findings: reading, text } = readPlan(input, file)
   const texts = new Map([[file, text]])
-  if (plan === undefined) return { findings: reading, texts, style: styles.inch }
+  if (plan === undefined) return { findings: reading, texts, style: usualStyle.inch }
   const { model, findings: building } = buildModel(plan, workshop)
   const title = plan.title.value
   if (model === undefined)
-    return { title, findings: [...reading, ...building], texts, style: styles[plan.units] }
+    return { title, findings: [...reading, ...building], texts, style: usualStyle[plan.units] }
   return {
     title,
     model,
@@ -31,7 +31,7 @@ export function readModel({ text: input, file }: PlanText, workshop: Workshop = 
 }
 
 /** How lengths are shown where the plan did not get as far as saying it. */
-const styles: Readonly<Record<LengthStyle['unit'], LengthStyle>> = {
+export const usualStyle: Readonly<Record<LengthStyle['unit'], LengthStyle>> = {
   inch: { unit: 'inch', precision: millimetresPerInch / 64 },
   mm: { unit: 'mm', precision: 0.1 },
 }

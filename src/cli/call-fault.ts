@@ -3,7 +3,8 @@ import type { CommanderError } from 'commander'
 /** What the parser says of a call, as one sentence: the command, what is wrong, and what was probably meant. */
 export function callFault({ code, message }: CommanderError): string {
   // the parser shows the whole help where no command is given
-  if (code === 'commander.help') return 'say what to do: print, svg or check; paperjig --help shows how'
+  if (code === 'commander.help')
+    return 'say what to do: new, cards, check, print, svg, scale, printer, shop or schema; paperjig --help shows how'
   if (code === 'commander.missingArgument' && message.includes("'PLAN'")) {
     return 'the plan file is missing; it stands before --part, which takes every name behind it'
   }

@@ -1,8 +1,14 @@
 import { Command } from 'commander'
+import { addCards } from './command/cards.ts'
 import { addCheck } from './command/check.ts'
 import type { Done } from './command/done.ts'
 import { example } from './command/help.ts'
+import { addNew } from './command/new.ts'
 import { addPrint } from './command/print.ts'
+import { addPrinter } from './command/printer.ts'
+import { addScale } from './command/scale.ts'
+import { addSchema } from './command/schema.ts'
+import { addShop } from './command/shop.ts'
 import { addSvg } from './command/svg.ts'
 import type { Shell } from './shell.ts'
 import { version } from './version.ts'
@@ -28,5 +34,11 @@ export function buildProgram(shell: Shell, done: Done): Command {
   addPrint(program, shell, done)
   addSvg(program, shell, done)
   addCheck(program, shell, done)
+  addNew(program, shell, done)
+  addCards(program, shell, done)
+  addScale(program, shell, done)
+  addPrinter(program, shell, done)
+  addShop(program, shell, done)
+  addSchema(program, shell, done)
   return program
 }

@@ -17,7 +17,6 @@ export type PageFacts = {
   readonly captions: readonly Caption[]
   readonly number: number
   readonly count: number
-  readonly units: Unit
   /** The printer that the page is corrected for. */
   readonly printer?: string
   /** Of a page that shows a part of a drawing. */
@@ -33,22 +32,13 @@ const text = { layer: 'paper', subject: 'page' } as const
 const caution =
   'Eyes, ears and lungs protected; work clamped; unplug before changing a bit or blade. The machine’s manual, local rules and qualified teaching come first.'
 
-/** What every page carries: what it belongs to, which page it is, and the two bars that prove its scale. */
-export function furniture(
-  frame: Frame,
-  facts: PageFacts,
-  fonts: Fonts,
-  bars: readonly Mark[] = pageBars(frame, facts.units, fonts),
-): readonly Mark[] {
-  return [...pageHead(frame, facts, fonts), ...bars]
-}
-
 /**
- * The bars and the words that go with them. They have hundreds of ticks and are the same on every page of a frame, so
- * whoever makes many pages draws them once.
+ * What every page carries: what it belongs to, which page it is, and the two bars that prove its scale. The bars have
+ * hundreds of ticks and are the same on every page of a frame, so they are drawn once.
  */
-export function pageBars(frame: Frame, units: Unit, fonts: Fonts): readonly Mark[] {
-  return [...foot(frame, units, fonts), ...side(frame, units)]
+export function furniture(frame: Frame, units: Unit, fonts: Fonts): (facts: PageFacts) => readonly Mark[] {
+  const same = [...foot(frame, units, fonts), ...side(frame, units)]
+  return facts => [...pageHead(frame, facts, fonts), ...same]
 }
 
 /** The strip at the top of a page: what it belongs to, which page it is, and where a tile lies. */

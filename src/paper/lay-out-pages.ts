@@ -1,11 +1,9 @@
-import type { Mark } from '../drawing/mark.ts'
 import type { Page, Paper } from '../drawing/page.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 import { fillPages, type Misfit, type PageContent, usualOverlap } from './fill-pages.ts'
-import type { Frame } from './frame.ts'
-import { furniture, pageBars, type TileFacts } from './furniture.ts'
+import { furniture, type TileFacts } from './furniture.ts'
 import { type PageMap, pageMapOf } from './page-map.ts'
 import { correctionFor, type Printer } from './printer/printer.ts'
 import type { SheetToLay } from './sheet-to-lay.ts'
@@ -104,31 +102,22 @@ function* makePages(
   tileFacts: (tile: NonNullable<PageContent['tile']>, before: number) => TileFacts,
   fonts: Fonts,
 ): Generator<Page> {
-  const bars = new Map<Frame, readonly Mark[]>()
-  const barsOf = (frame: Frame): readonly Mark[] => {
-    const known = bars.get(frame) ?? pageBars(frame, units, fonts)
-    bars.set(frame, known)
-    return known
-  }
+  // the bars are the same on every page of a frame
+  const frames = new Set(pages.map(({ frame }) => frame))
+  const furnish = new Map([...frames].map(frame => [frame, furniture(frame, units, fonts)]))
   for (const [i, { frame, placed, tile }] of pages.entries()) {
     const number = before + i + 1
     yield {
       paper: frame.paper,
       number,
       placed: placed.map(({ drawing, matrix }) => ({ drawing, matrix })),
-      furniture: furniture(
-        frame,
-        {
-          captions: placed.map(({ drawing }) => drawing.caption),
-          number,
-          count,
-          units,
-          ...(printer === undefined ? {} : { printer: printer.name }),
-          ...(tile === undefined ? {} : { tile: tileFacts(tile, before) }),
-        },
-        fonts,
-        barsOf(frame),
-      ),
+      furniture: furnish.get(frame)!({
+        captions: placed.map(({ drawing }) => drawing.caption),
+        number,
+        count,
+        ...(printer === undefined ? {} : { printer: printer.name }),
+        ...(tile === undefined ? {} : { tile: tileFacts(tile, before) }),
+      }),
       correction: correctionFor(printer, frame.paper),
     }
   }

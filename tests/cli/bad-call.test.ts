@@ -3,7 +3,10 @@ import { soundPlan, testInFolder } from './call.ts'
 
 /** A call that cannot be meant, and the one sentence that answers it. */
 const cases: readonly (readonly [words: readonly string[], sentence: string])[] = [
-  [[], 'say what to do: print, svg or check; paperjig --help shows how'],
+  [
+    [],
+    'say what to do: new, cards, check, print, svg, scale, printer, shop or schema; paperjig --help shows how',
+  ],
   [['prnt', 'rack.yaml'], "unknown command 'prnt'; did you mean print?"],
   [['print'], 'the plan file is missing; it stands before --part, which takes every name behind it'],
   [

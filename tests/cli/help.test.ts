@@ -11,10 +11,28 @@ testInFolder('--version prints the version of package.json', async folder => {
 testInFolder('--help names every command and says what the exit codes mean', async folder => {
   const { code, out, err } = await folder.call(['--help'])
   expect({ code, err }).toEqual({ code: 0, err: '' })
-  for (const word of ['print', 'svg', 'check', 'Exit codes: 0 done;']) expect(out).toContain(word)
+  for (const word of [
+    'print',
+    'svg',
+    'check',
+    'cards',
+    'shop',
+    'schema',
+    'new',
+    'scale',
+    'printer',
+    'Exit codes: 0 done;',
+  ])
+    expect(out).toContain(word)
 })
 
-for (const words of [['--help'], ['print', '--help'], ['svg', '--help'], ['check', '--help']]) {
+for (const words of [
+  ['--help'],
+  ['print', '--help'],
+  ['svg', '--help'],
+  ['check', '--help'],
+  ['cards', '--help'],
+]) {
   testInFolder(`the example of ${words.join(' ')} can be typed as it stands`, async folder => {
     const { code, out } = await folder.call(words)
     expect(code).toBe(0)

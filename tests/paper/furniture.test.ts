@@ -24,9 +24,9 @@ const papersAndSmall = [...Object.values(papers).flatMap(p => [p, lying(p)]), sm
 const marksOn = (paper: typeof small, more: Partial<Caption> = {}, number = 1, count = 4): readonly Mark[] =>
   furniture(
     frameOf(paper, defaultWorkshop),
-    { captions: [{ ...caption, ...more }], number, count, units: 'inch' },
+    'inch',
     fonts,
-  )
+  )({ captions: [{ ...caption, ...more }], number, count })
 
 const texts = (marks: readonly Mark[]) => marks.flatMap(m => (m.kind === 'text' ? [plain(m.words)] : []))
 
@@ -77,10 +77,7 @@ test.each(papersAndSmall)('on $name ($width x $height) furniture stays out of th
 
 test('a sheet about the whole plan is headed by the plan’s title', () => {
   const { part: _, pieces: __, ...whole } = caption
-  const marks = furniture(
-    frameOf(papers.a4, defaultWorkshop),
-    { captions: [whole], number: 1, count: 1, units: 'mm' },
-    fonts,
-  )
+  const furnish = furniture(frameOf(papers.a4, defaultWorkshop), 'mm', fonts)
+  const marks = furnish({ captions: [whole], number: 1, count: 1 })
   expect(texts(marks)[0]).toBe('Cliff railway car, 1:16')
 })

@@ -1,17 +1,21 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
+import { everyKey } from './every-key.ts'
 import { mutate, randomFrom } from './mutate.ts'
-import { keptPromise } from './promise.ts'
+import { keptPromise, keptPromiseOfModel } from './promise.ts'
 
-const plans = ['cliff-car', 'pier-bracket', 'the-contract'].map(name =>
-  readFileSync(new URL(`fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
-)
+const plans = [
+  everyKey,
+  ...['cliff-car', 'pier-bracket', 'the-contract'].map(name =>
+    readFileSync(new URL(`fixtures/plans/${name}.yaml`, import.meta.url), 'utf8'),
+  ),
+]
 
-it('random edits of a plan give a plan or positioned findings, and nothing else', () => {
+it('random edits of a plan give a plan or positioned findings, and nothing else; and so does its model', () => {
   fc.assert(
     fc.property(fc.nat(), fc.constantFrom(...plans), (seed, plan) => {
-      keptPromise(mutate(plan, randomFrom(seed)))
+      keptPromiseOfModel(mutate(plan, randomFrom(seed)))
     }),
     { numRuns: 1500 },
   )

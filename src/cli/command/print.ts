@@ -1,7 +1,16 @@
-import type { Command } from 'commander'
+import { type Command, Option } from 'commander'
 import type { Shell } from '../shell.ts'
 import type { Done } from './done.ts'
-import { example, paperHelp, partHelp, planHelp } from './help.ts'
+import {
+  copiesHelp,
+  example,
+  marginHelp,
+  overlapHelp,
+  paperHelp,
+  partHelp,
+  planHelp,
+  shopHelp,
+} from './help.ts'
 
 export function addPrint(program: Command, shell: Shell, done: Done): void {
   program
@@ -12,6 +21,11 @@ export function addPrint(program: Command, shell: Shell, done: Done): void {
     .option('-o, --output <FILE>', 'the PDF to write, - for standard output (default: named after the plan)')
     .option('--paper <PAPER>', paperHelp)
     .option('--part <NAME...>', partHelp)
+    .option('--shop <FILE>', shopHelp)
+    .option('--margin <LENGTH>', marginHelp)
+    .option('--overlap <LENGTH>', overlapHelp)
+    .addOption(new Option('--copies <FOR>', copiesHelp).choices(['piece', 'part']))
+    .option('--printer <NAME>', 'correct for this printer, which paperjig printer has measured')
     .option('--strict', 'exit with 1 where the check finds errors')
     .addHelpText(
       'after',

@@ -1,7 +1,16 @@
-import type { Command } from 'commander'
+import { type Command, Option } from 'commander'
 import type { Shell } from '../shell.ts'
 import type { Done } from './done.ts'
-import { example, paperHelp, partHelp, planHelp } from './help.ts'
+import {
+  copiesHelp,
+  example,
+  marginHelp,
+  overlapHelp,
+  paperHelp,
+  partHelp,
+  planHelp,
+  shopHelp,
+} from './help.ts'
 
 export function addSvg(program: Command, shell: Shell, done: Done): void {
   program
@@ -14,6 +23,16 @@ export function addSvg(program: Command, shell: Shell, done: Done): void {
     .option('-o, --output <DIR>', 'the folder to write into (default: named after the plan)')
     .option('--paper <PAPER>', paperHelp)
     .option('--part <NAME...>', partHelp)
+    .option('--shop <FILE>', shopHelp)
+    .option('--margin <LENGTH>', marginHelp)
+    .option('--overlap <LENGTH>', overlapHelp)
+    .addOption(new Option('--copies <FOR>', copiesHelp).choices(['piece', 'part']))
+    .option('--hairline', 'draw pages with hairlines too, as the parts are')
+    .option(
+      '--kerf <WIDTH>',
+      'what the machine burns or cuts away: the lines of parts are moved into the waste by half of it',
+    )
+    .option('--no-text', 'leave words and numbers out of the pages')
     .addHelpText(
       'after',
       example('paperjig svg examples/cliff-railway/cliff-railway.yaml -o car --part side-frame'),

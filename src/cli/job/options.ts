@@ -1,16 +1,45 @@
-import type { Choices } from '../../app/index.ts'
+import type { Choices, PlanText, SvgChoices } from '../../app/index.ts'
 
 /** What `print` and `svg` have in common, as it comes from the command line. */
 export type OutputOptions = {
   readonly output?: string
   readonly paper?: string
   readonly part?: readonly string[]
+  readonly shop?: string
+  readonly margin?: string
+  readonly overlap?: string
+  readonly copies?: 'piece' | 'part'
 }
 
-export type PrintOptions = OutputOptions & { readonly strict?: true }
+export type PrintOptions = OutputOptions & { readonly strict?: true; readonly printer?: string }
 
-export type CheckOptions = { readonly json?: true }
+export type SvgOptions = OutputOptions & {
+  readonly hairline?: true
+  readonly kerf?: string
+  /** False only where the call says --no-text. */
+  readonly text: boolean
+}
 
-export function toChoices({ paper, part }: OutputOptions): Choices {
-  return { ...(paper === undefined ? {} : { paper }), ...(part === undefined ? {} : { parts: part }) }
+export type CheckOptions = { readonly json?: true; readonly shop?: string; readonly explain?: string }
+
+export function toChoices(
+  { paper, part, margin, overlap, copies }: OutputOptions,
+  shop: PlanText | undefined,
+): Choices {
+  return {
+    ...(paper === undefined ? {} : { paper }),
+    ...(part === undefined ? {} : { parts: part }),
+    ...(shop === undefined ? {} : { shop }),
+    ...(margin === undefined ? {} : { margin }),
+    ...(overlap === undefined ? {} : { overlap }),
+    ...(copies === undefined ? {} : { copies }),
+  }
+}
+
+export function toSvgChoices({ hairline, kerf, text }: SvgOptions): SvgChoices {
+  return {
+    ...(hairline === undefined ? {} : { lines: 'hairline' }),
+    ...(kerf === undefined ? {} : { kerf }),
+    ...(text ? {} : { text: false }),
+  }
 }

@@ -49,7 +49,7 @@ export async function writeFiles(outputs: readonly Output[], files: Files = node
   } catch (error) {
     // last first; what was never made cannot be taken away, and one failure must not keep the rest from being put back
     for (const step of undo.reverse()) await step().catch(() => undefined)
-    throw sentenceFor(error, current)
+    throw writeFault(error, current)
   }
   for (const step of finish) await step().catch(() => undefined)
 }
@@ -75,7 +75,8 @@ function besides(path: string, ending: string): string {
   return join(dirname(path), `.paperjig-${randomBytes(8).toString('hex')}.${ending}`)
 }
 
-function sentenceFor(error: unknown, path: string): unknown {
+/** Why a file could not be written, as a sentence; what is no fault of the system's stays as it is. */
+export function writeFault(error: unknown, path: string): unknown {
   const code = systemCode(error)
   switch (code) {
     case undefined:

@@ -23,4 +23,4 @@ export type Site = {
 }
 
 /** A point that lies on a face, with the face's pose. */
-export type OnFace = { readonly pose: Pose; readonly at: Point }
+type OnFace = { readonly pose: Pose; readonly at: Point }

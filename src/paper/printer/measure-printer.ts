@@ -50,9 +50,9 @@ export function measurePrinter(
   const wanted = diagonalsOf(side, { ...errors, lean })
   const misses = [a - wanted[0], b - wanted[1]].map(miss => Math.abs(miss) / wanted[0])
   if (!(Math.max(...misses) <= diagonalSlack)) return { fault: { kind: 'diagonals', wanted } }
-  return Math.abs(lean) > mostError
-    ? { fault: { kind: 'lean', lean } }
-    : { printer: { name, ...errors, lean } }
+  if (Math.abs(lean) > mostError) return { fault: { kind: 'lean', lean } }
+  const straight = Math.sqrt(errors.along * errors.along - lean * lean)
+  return { printer: { name, across: errors.across, along: straight, lean } }
 }
 
 /** How long the diagonals of the square come out. */

@@ -8,7 +8,6 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import { identity } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
-import type { Unit } from '../../length/unit.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { frameOf } from '../frame.ts'
@@ -35,7 +34,6 @@ const besideBar = 1.5
 export function scaleSheet(
   paper: Paper,
   workshop: Pick<Workshop, 'printer'>,
-  units: Unit,
   fonts: Fonts,
 ): ScaleSheet | undefined {
   const frame = frameOf(upright(paper), workshop)
@@ -55,7 +53,7 @@ export function scaleSheet(
   if (words === undefined || side <= 0) return undefined
   const caption = { plan: 'Scale sheet', sheet: `for ${paper.name} paper` }
   const furniture = [
-    ...pageHead(frame, { captions: [caption], number: 1, count: 1, units }, fonts),
+    ...pageHead(frame, { captions: [caption], number: 1, count: 1 }, fonts),
     ...longBar('across', across, bars.across),
     ...longBar('along', { x: area.left + longBarReach.mm, y: area.bottom + ink }, bars.along),
     ...squareMarks(square),

@@ -50,9 +50,9 @@ export function cutAxis(
     for (let i = j - 1; i >= 0; i--) {
       const way = best[i]
       const [from, to] = [stops[i]!, stops[j]!]
+      if (to - from > axis.reach + coincident) break
       const { low, high } = shownBetween(from, to, axis)
-      if (high - low > axis.reach + coincident) break
-      if (way === undefined) continue
+      if (way === undefined || high - low > axis.reach + coincident) continue
       const next = {
         pages: way.pages + pagesOf(from, to),
         harm: way.harm + harms[j]!,
@@ -108,7 +108,8 @@ function candidates(axis: Axis, spared: readonly Spared[]): readonly number[] {
   const needed = [...steps.map(s => from + s), ...steps.map(s => to - s)]
   const even = steps.map((_, k) => from + ((k + 1) * (to - from)) / fewest)
   const offered = [...sides, ...even, ...sides.flatMap(side => [side - pitch, side + pitch])]
-  const inside = (at: number): boolean => at > from + coincident && at < to - coincident
+  // a tile as narrow as the overlap would show nothing of its own
+  const inside = (at: number): boolean => at > from + overlap && at < to - overlap
   const all = [...new Set([...needed, ...thinned(offered.filter(inside), spared)])]
   return all.filter(inside).sort((a, b) => a - b)
 }

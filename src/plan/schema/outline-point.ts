@@ -31,7 +31,9 @@ const fromAnySide: Reader<OutlinePoint> = mapping(
   { name: 'a point', example: 'right: 1, top: 1/2' },
   { left, right, top, bottom },
   (values, { keys, source }, fail) => {
-    const { along, across } = fromSides(positionOf(values, { keys, source }), 'front', source, fail) ?? {}
+    const sides = fromSides(positionOf(values, { keys, source }), 'front', source, fail)
+    if (!sides) return undefined
+    const { along, across } = sides
     if (along && across) return { along, across, source }
     const key = along ? 'bottom' : 'left'
     return void fail(fault('missing-key', source, { key, within: 'a point', wanted: 'two distances' }))

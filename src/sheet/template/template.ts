@@ -1,10 +1,10 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import { lazyDrawing } from '../../drawing/lazy-drawing.ts'
 import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { wrap } from '../../drawing/wrap.ts'
+import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Piece } from '../../model/part.ts'
@@ -62,29 +62,55 @@ function withKey(
   lines: readonly KeyLine[],
   context: SheetContext,
 ): Sheet {
+  const { fonts } = context
   const about = aboutSheet(served, context)
-  const beside = (at: Point, width: number): readonly Mark[] => {
-    const title = titleMarks(titleOf(served), at, width, context.fonts)
-    return [...title.marks, ...keyTable(lines, { x: at.x, y: title.bottom }, width, context.fonts).marks]
+  const words = (at: Point, width: number): readonly Mark[] => {
+    const title = titleMarks(titleOf(served), at, width, fonts)
+    return [...title.marks, ...keyTable(lines, { x: at.x, y: title.bottom }, width, fonts).marks]
   }
-  const drawing = (draw: () => readonly Mark[], id = about.id): Drawing =>
-    lazyDrawing({ ...about, id, keepWhole: [] }, draw, context.fonts)
+  const arranged = (at: Point, width: number): Drawing =>
+    whenLookedAt(about, () => {
+      const key = words(at, width)
+      return { marks: [...marks, ...key], bounds: joinBounds(box, boundsOfMarks(fonts, key)) }
+    })
   const below = (width: number): Drawing =>
-    drawing(() => [
-      ...marks,
-      ...beside({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width)),
-    ])
-  const key = (width: number): Drawing => drawing(() => beside({ x: 0, y: 0 }, width), `${about.id}-key`)
+    arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
+  const keyAlone = (width: number): Drawing =>
+    whenLookedAt({ ...about, id: `${about.id}-key` }, () => {
+      const key = words({ x: 0, y: 0 }, width)
+      return { marks: key, bounds: boundsOfMarks(fonts, key) }
+    })
   return {
     id: about.id,
     kind: 'template',
     part: served.part.id,
-    drawings: [
-      below(wideKey),
-      below(narrowKey),
-      drawing(() => [...marks, ...beside({ x: box.right + gap, y: box.top }, narrowKey)]),
-    ],
-    large: { drawing: drawing(() => marks), beside: [key(wideKey), key(narrowKey)] },
+    drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
+    large: {
+      drawing: { ...about, marks, bounds: box, keepWhole: [] },
+      beside: [keyAlone(wideKey), keyAlone(narrowKey)],
+    },
+  }
+}
+
+/** A drawing that is made when it is looked at: of most sheets few arrangements are. */
+function whenLookedAt(
+  about: Pick<Drawing, 'id' | 'caption'>,
+  draw: () => Pick<Drawing, 'marks' | 'bounds'>,
+): Drawing {
+  let made: ReturnType<typeof draw> | undefined
+  const make = () => {
+    made ??= draw()
+    return made
+  }
+  return {
+    ...about,
+    keepWhole: [],
+    get marks() {
+      return make().marks
+    },
+    get bounds() {
+      return make().bounds
+    },
   }
 }
 

@@ -15,7 +15,7 @@ import { bundledFonts } from '../../text/bundled-font.ts'
 
 const fonts = bundledFonts()
 const sheetOn = (paper: (typeof papers)[keyof typeof papers]) => {
-  const sheet = scaleSheet(paper, defaultWorkshop, 'mm', fonts)
+  const sheet = scaleSheet(paper, defaultWorkshop, fonts)
   if (sheet === undefined) throw new Error(`no scale sheet on ${paper.name}`)
   return sheet
 }
@@ -106,5 +106,5 @@ test.each(Object.values(papers))(
 )
 
 test('paper that has no room for the words has no scale sheet', () => {
-  expect(scaleSheet({ name: 'card', width: 100, height: 100 }, defaultWorkshop, 'mm', fonts)).toBeUndefined()
+  expect(scaleSheet({ name: 'card', width: 100, height: 100 }, defaultWorkshop, fonts)).toBeUndefined()
 })
