@@ -9,7 +9,7 @@ import type { Part } from '../../src/model/part.ts'
 import { built, modelOf, onlyPart } from './model-of.ts'
 
 /** A plan in millimetres with one part of the outline given, 10 thick. */
-export function outlinePlan(steps: readonly string[], more: readonly string[] = []): string {
+function outlinePlan(steps: readonly string[], more: readonly string[] = []): string {
   const lines = ['thickness: 10', ...more, 'outline:', ...steps.map(step => `  - { ${step} }`)]
   return `paperjig: 1\ntitle: Pier\nunits: mm\nparts:\n  jib:\n${lines.map(line => `    ${line}\n`).join('')}`
 }

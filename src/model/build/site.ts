@@ -22,5 +22,3 @@ export type Site = {
   readonly cutNames: readonly string[]
 }
 
-/** A point that lies on a face, with the face's pose. */
-type OnFace = { readonly pose: Pose; readonly at: Point }
