@@ -1,122 +1,140 @@
 /**
- * The kernel's booleans beside other libraries: same outlines, one run, warm medians in milliseconds.
+ * The kernel beside other libraries: the same outlines, one run, one table.
  *
- *   npx tsx tools/bench-kernel.ts [--quick]
+ *     tsx tools/bench-kernel.ts [--quick]
  *
- * A ratio is the other's time over ours: above 1 the kernel is faster. @flatten-js/core keeps arcs as we do;
- * clipper2-wasm gets chords within 0.005 mm, made before the clock starts, and its results are not made into
- * arcs again.
+ * Times are warm medians in milliseconds of processor time, taken in turn. A ratio is the other's time over ours, by
+ * the round: above 1 the kernel is faster. clipper2-wasm and clipper2-ts know only polygons and get chords within
+ * 0.005 mm; @flatten-js/core keeps arcs as we do, and cannot offset. Nobody's input is made while the clock runs,
+ * and what the others give is not made into arcs again.
  */
+import { execFileSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
-import { cpus } from 'node:os'
-import Flatten from '@flatten-js/core'
+import { fileURLToPath } from 'node:url'
 import { union } from '../src/geometry/boolean/boolean.ts'
-import type { Contour, Region } from '../src/geometry/shape/contour.ts'
+import { offsetRegion } from '../src/geometry/offset/offset.ts'
+import type { Region } from '../src/geometry/shape/contour.ts'
 import { shift } from '../src/geometry/shape/matrix.ts'
-import { startAngle, sweep } from '../src/geometry/shape/segment.ts'
+import type { Outcome } from '../src/geometry/shape/outcome.ts'
 import { transformRegion } from '../src/geometry/shape/transform.ts'
-import { printable } from '../src/number/tolerance.ts'
-import { loadClipper } from '../tests/geometry/boolean/clipper.ts'
-import { comb } from '../tests/geometry/generate/comb.ts'
-import { gear } from '../tests/geometry/generate/gear.ts'
-import { randomFrom } from '../tests/geometry/generate/random.ts'
-import { star } from '../tests/geometry/generate/star.ts'
+import { inTurn } from './bench/in-turn.ts'
+import { loadPeers, type Peer, type Ready } from './bench/kernel-peers.ts'
+import { families, segmentsOf } from './bench/kernel-shapes.ts'
+import { machine } from './bench/measure.ts'
+
+/** A call that is expected to take longer than this, in ms, is not made. */
+const longest = 6_000
+
+type Operation = {
+  readonly name: string
+  readonly ours: (set: readonly Region[]) => () => void
+  readonly theirs: (peer: Peer, set: readonly Region[]) => Ready | undefined
+}
+
+const pairs = (set: readonly Region[]) => set.map(r => [r, transformRegion(r, shift(7.3, 3.1))] as const)
+
+const operations: readonly Operation[] = [
+  ...[1, -1].map(
+    (delta): Operation => ({
+      name: `offset by ${delta}`,
+      ours: set => () => {
+        for (const region of set) done(offsetRegion(region, delta))
+      },
+      theirs: (peer, set) => peer.offset?.(set, delta),
+    }),
+  ),
+  {
+    name: 'union with a copy',
+    ours: set => {
+      const made = pairs(set)
+      return () => {
+        for (const [a, b] of made) done(union([a], [b]))
+      }
+    },
+    theirs: (peer, set) => peer.union(pairs(set)),
+  },
+]
 
 const quick = process.argv.includes('--quick')
-// before anything else is loaded, so that the peak is our own
-if (!quick) {
-  const first = gear(25_000)
-  const second = transformRegion(first, shift(7.3, 3.1))
-  const megabytes = () => Math.round(process.resourceUsage().maxRSS / 1024)
-  const before = megabytes()
-  union([first], [second])
-  console.log(
-    `union of 100,000 and 100,000 segments: at most ${megabytes()} MB in use, ${before} MB before it`,
-  )
-}
-const clipper = await loadClipper()
-const version = (name: string) =>
-  JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8')).version
+const peers = await loadPeers()
+const shapes = families(quick)
 
-const random = randomFrom(1)
-const spikes = Array.from({ length: 100_000 }, () => 40 * random())
-const shapes: Record<string, (size: number) => Region> = {
-  gear: size => gear(size / 4),
-  comb: size => comb(Math.round((size - 2) / 4), 40),
-  // corners about 3 mm apart, spikes of up to 40 mm: each crosses some tens of the other's
-  'random star': size => star(size, i => size / 2 + spikes[i]!),
+console.log(`${machine()}; ${new Date().toISOString().slice(0, 10)}`)
+console.log(`${peers.map(({ name }) => `${name} ${versionOf(name)}`).join(', ')}`)
+console.log('The copy is shifted by (7.3, 3.1). ms of processor time, warm medians; × is theirs over ours.\n')
+row(['operation', 'outline', 'segments', 'ours ms', ...peers.flatMap(({ name }) => [`${name} ms`, '×'])])
+row(['---', '---', '---:', '---:', ...peers.flatMap(() => ['---:', '---:'])])
+const growth: string[] = []
+for (const operation of operations) {
+  for (const { name, sets } of shapes) {
+    const ours: { segments: number; ms: number }[] = []
+    const last = new Map<Peer, number[]>()
+    for (const set of sets) {
+      const ready = peers.map(peer =>
+        tooLong(last.get(peer) ?? []) ? undefined : operation.theirs(peer, set),
+      )
+      const taking = ready.flatMap((r, k) => (r === undefined ? [] : [{ peer: peers[k]!, ready: r }]))
+      const [mine, ...others] = inTurn([operation.ours(set), ...taking.map(t => t.ready.run)])
+      for (const { ready } of taking) ready.dispose?.()
+      const cells = new Map(taking.map(({ peer }, k) => [peer, others[k]!]))
+      for (const [peer, { ms }] of cells) last.set(peer, [...(last.get(peer) ?? []), ms])
+      ours.push({ segments: segmentsOf(set), ms: mine!.ms })
+      row([
+        operation.name,
+        name,
+        segmentsOf(set).toLocaleString('en'),
+        digits(mine!.ms),
+        ...peers.flatMap(peer => {
+          const cell = cells.get(peer)
+          return cell === undefined ? ['–', '–'] : [digits(cell.ms), digits(cell.ratio)]
+        }),
+      ])
+    }
+    const [, small] = ours
+    const large = ours.at(-1)!
+    if (small !== undefined && large.segments > 10 * small.segments) {
+      const exponent = Math.log(large.ms / small.ms) / Math.log(large.segments / small.segments)
+      growth.push(`${operation.name}, ${name}: ${exponent.toFixed(2)}`)
+    }
+  }
 }
-const sizes = quick ? [100, 1000] : [100, 1000, 10_000, 100_000]
-
-/** The median time of warm runs; of a single one where that takes longer than ten seconds. */
-function time(run: () => unknown): number {
-  const started = performance.now()
-  run()
-  const once = performance.now() - started
-  if (once > 10_000) return once
-  const times: number[] = []
-  const until = performance.now() + 1500
-  do {
-    const from = performance.now()
-    run()
-    times.push(performance.now() - from)
-  } while (performance.now() < until && times.length < 400)
-  const warm = times.slice(Math.floor(times.length / 3)).sort((a, b) => a - b)
-  return warm[Math.floor(warm.length / 2)]!
-}
-
-console.log(
-  `${cpus()[0]?.model.trim()}, node ${process.version}, @flatten-js/core ${version('@flatten-js/core')}, clipper2-wasm ${version('clipper2-wasm')}`,
-)
-console.log('union with a copy shifted by (7.3, 3.1)')
-console.log('shape        segments    ours ms   clipper2-wasm ms  ratio   flatten-js ms  ratio   growth')
-for (const [name, make] of Object.entries(shapes)) {
-  let before = 0
-  for (const size of sizes) {
-    const first = make(size)
-    const second = transformRegion(first, shift(7.3, 3.1))
-    const ours = time(() => {
-      const outcome = union([first], [second])
-      if (!outcome.ok) throw new Error(outcome.fault.reason)
-    })
-    const a = clipper.paths([first], printable)
-    const b = clipper.paths([second], printable)
-    const theirs = time(() => clipper.module.UnionD(a, b, clipper.module.FillRule.NonZero, 6).delete())
-    a.delete()
-    b.delete()
-    const flatten =
-      size <= 1000 ? time(() => Flatten.BooleanOperations.unify(face(first), face(second))) : undefined
-    // twice the segments are looked at: the size is that of one operand
-    const growth = before === 0 ? '' : Math.log10(ours / before).toFixed(2)
-    before = ours
-    console.log(
-      [
-        name.padEnd(12),
-        String(first.outer.segments.length).padStart(8),
-        ours.toFixed(3).padStart(10),
-        theirs.toFixed(3).padStart(18),
-        (theirs / ours).toFixed(2).padStart(6),
-        (flatten?.toFixed(1) ?? '–').padStart(15),
-        (flatten === undefined ? '–' : (flatten / ours).toFixed(0)).padStart(6),
-        growth.padStart(8),
-      ].join(' '),
-    )
+if (growth.length > 0) {
+  console.log('\nGrowth exponents from 1,000 to 100,000 segments:')
+  for (const line of growth) console.log(`  ${line}`)
+  console.log('\nPeak of memory of a process of its own, a gear of 100,000 segments, one operation:')
+  for (const name of ['offset', 'union']) {
+    const { before, after } = memoryOf(name)
+    console.log(`  ${name}: ${after} MB, of which node and the outlines took ${before} MB`)
   }
 }
 
-function face(region: Region): Flatten.Polygon {
-  const polygon = new Flatten.Polygon()
-  polygon.addFace(flat(region.outer))
-  return polygon
+function done(outcome: Outcome<unknown>): void {
+  if (!outcome.ok) throw new Error(outcome.fault.reason)
 }
 
-function flat(contour: Contour) {
-  return contour.segments.map(s => {
-    if (s.kind === 'line') {
-      return new Flatten.Segment(new Flatten.Point(s.from.x, s.from.y), new Flatten.Point(s.to.x, s.to.y))
-    }
-    const start = startAngle(s)
-    const centre = new Flatten.Point(s.centre.x, s.centre.y)
-    return new Flatten.Arc(centre, s.radius, start, start + sweep(s), s.turn === 1)
-  })
+/** Whether the next size, ten times as large, would take too long by how the last ones grew. */
+function tooLong(times: readonly number[]): boolean {
+  const last = times.at(-1)
+  if (last === undefined) return false
+  const before = times.at(-2) ?? last / 20
+  return (last * last) / before > longest
+}
+
+function digits(value: number): string {
+  return value >= 100 ? value.toFixed(0) : value >= 10 ? value.toFixed(1) : value.toFixed(value < 1 ? 3 : 2)
+}
+
+function row(cells: readonly string[]): void {
+  console.log(`| ${cells.join(' | ')} |`)
+}
+
+function versionOf(name: string): string {
+  const about = new URL(`../node_modules/${name}/package.json`, import.meta.url)
+  return (JSON.parse(readFileSync(about, 'utf8')) as { version: string }).version
+}
+
+function memoryOf(operation: string): { before: number; after: number } {
+  const tool = fileURLToPath(new URL('bench/kernel-memory.ts', import.meta.url))
+  const out = execFileSync(process.execPath, ['--import', 'tsx', tool, operation], { encoding: 'utf8' })
+  return JSON.parse(out) as { before: number; after: number }
 }

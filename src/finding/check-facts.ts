@@ -109,7 +109,8 @@ export type ShopFacts = {
   }
   /** `direction` is length, width or thickness; `boards` are as many as make up the thickness. */
   'larger-than-stock': { readonly direction: string; readonly stock: string; readonly boards?: Quantity }
-  'small-piece': Record<string, never>
+  /** The smallest is `measured` at its longest; `parts` names them. */
+  'small-piece': { readonly parts: string; readonly count: Quantity }
 }
 
 /** How parts go together. */

@@ -9,6 +9,7 @@
 export { arcBeziers, type Cubic } from './approximate/beziers.ts'
 export { arcChords, chordContour, chordPoints } from './approximate/chords.ts'
 export { difference, exclusiveOr, intersection, union } from './boolean/boolean.ts'
+export { regionsByWinding } from './boolean/overlay.ts'
 export { arcByBend, arcByRadius, arcBySagitta, arcByTangent, arcThrough } from './construct/arc-from.ts'
 export { biarc } from './construct/biarc.ts'
 export { biarcsOfCurve, biarcsThrough, type Curve } from './construct/biarcs.ts'
@@ -78,6 +79,7 @@ export {
   type Separation,
   thinnestWall,
 } from './measure/separation.ts'
+export { ringAlongPath, slotAlongPath } from './offset/along-path.ts'
 export { offsetPath, offsetRegion, offsetRegions } from './offset/offset.ts'
 export {
   type End,

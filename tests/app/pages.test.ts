@@ -30,11 +30,24 @@ parts:
       - { hole: tie, at: { left: 60 }, diameter: 3 }
 `
 
+/** Without the cover. */
+const templates = { sheets: ['template'] } as const
+
 const cases = [
-  ['a-template-of-a-mirrored-piece-in-inches', demo, { paper: 'letter', parts: ['side-frame'] }, 1],
-  ['a-small-part-says-in-words-what-found-no-room', demo, { paper: 'letter', parts: ['bench-end'] }, 0],
-  ['a-wide-part-lies-on-its-page', demo, { paper: 'letter', parts: ['roof'] }, 0],
-  ['a-template-in-millimetres-on-a4', loom, { paper: 'a4' }, 0],
+  [
+    'a-template-of-a-mirrored-piece-in-inches',
+    demo,
+    { ...templates, paper: 'letter', parts: ['side-frame'] },
+    0,
+  ],
+  [
+    'a-small-part-says-in-words-what-found-no-room',
+    demo,
+    { ...templates, paper: 'letter', parts: ['bench-end'] },
+    0,
+  ],
+  ['a-wide-part-lies-on-its-page', demo, { ...templates, paper: 'letter', parts: ['roof'] }, 0],
+  ['a-template-in-millimetres-on-a4', loom, { ...templates, paper: 'a4' }, 0],
 ] as const
 
 test.each(cases)('golden: %s', async (name, text, choices, page) => {

@@ -8,8 +8,8 @@ import { surroundings } from './surroundings.ts'
 
 const text = (input: string | Uint8Array) => ({ text: input, file: 'plan.yaml' })
 
-/** Far more than the demo takes, which has a dozen pages of 20 kB. */
-const longestPage = 2_000_000
+/** Far more than the whole demo takes on one large sheet of paper. */
+const longestPage = 20_000_000
 
 /** Letters of one finding in a report, with the line that it quotes. */
 const longestFinding = 2_000

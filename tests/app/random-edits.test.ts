@@ -34,8 +34,9 @@ test('random edits of a plan give a PDF, or findings that say why not, and nothi
 test('any part, past its edges and cut to pieces too, is printed', async () => {
   await fc.assert(
     fc.asyncProperty(randomPlan, async plan => {
-      expect(keptAsSvg(plan, '1000x1000mm').pages).toBe(2)
-      expect((await keptAsPdf(plan, '1000x1000mm')).pages).toBe(2)
+      const { pages } = keptAsSvg(plan, '1000x1000mm')
+      expect(pages).toBeGreaterThan(0)
+      expect((await keptAsPdf(plan, '1000x1000mm')).pages).toBe(pages)
     }),
     { numRuns: 10 },
   )

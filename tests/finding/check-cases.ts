@@ -150,11 +150,10 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     says: 'the thickness of part beam is 1" (25.4 mm), and plank is 1/2" (12.7 mm); glue up 2 boards, which leaves nothing for flattening',
   },
   'small-piece': {
-    facts: {},
-    places: [beam],
+    facts: { parts: 'beam, wheel', count: count(2) },
     measured: mm(25.4),
     limit: mm(76.2),
-    says: 'part beam is 1" (25.4 mm) at its longest, under 3" (76.2 mm); cut it from a longer piece, or by hand in a mitre box',
+    says: '2 parts are under 3" (76.2 mm) at the longest (beam, wheel); cut them from a longer piece, or by hand in a mitre box',
   },
   'pin-hole-width': {
     facts: { pin: 'axle', fault: 'tight' },

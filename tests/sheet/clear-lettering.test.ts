@@ -8,6 +8,7 @@ import type { Bounds } from '../../src/geometry/shape/contour.ts'
 import type { Point } from '../../src/geometry/shape/point.ts'
 import { plain } from '../../src/text/words.ts'
 import { apart } from '../drawing/ink-box.ts'
+import { plansToMeasure } from '../trueness/plans.ts'
 import { randomPlan } from './random-plan.ts'
 import { fonts, sheetsOf, textsOf } from './sheets-of.ts'
 
@@ -25,33 +26,36 @@ function meets(box: Bounds, a: Point, b: Point): boolean {
   return Math.min(...signs) <= 0 && Math.max(...signs) >= 0
 }
 
-const linesToWorkBy = (marks: readonly Mark[]) =>
-  marks.flatMap(m =>
-    m.kind === 'path' && (m.layer === 'cut' || m.layer === 'drill')
-      ? m.contours.flatMap(c => chordContour(c, 0.001).segments)
-      : [],
-  )
+/** Every line that is drawn: outlines, rings and crosses, leaders, hatching, arrows, face marks. */
+const linesOf = (marks: readonly Mark[]) =>
+  marks
+    .flatMap(m => (m.kind === 'path' ? m.contours : m.kind === 'fill' ? m.regions.map(r => r.outer) : []))
+    .flatMap(c => chordContour(c, 0.001).segments)
 
-test('on the templates of any part no lettering touches other lettering, or a line to cut or bore by', () => {
+function expectClear(marks: readonly Mark[]): void {
+  const boxes = textsOf(marks).map(t => ({ box: textBox(fonts, t), says: plain(t.words) }))
+  const lines = linesOf(marks)
+  boxes.forEach(({ box, says }, i) => {
+    for (const other of boxes.slice(i + 1)) {
+      if (!apart(box, other.box, 0)) throw new Error(`"${says}" touches "${other.says}"`)
+    }
+    for (const { from, to } of lines) {
+      if (meets(box, from, to)) throw new Error(`a line runs through "${says}"`)
+    }
+  })
+}
+
+test('on the templates of any part no lettering touches other lettering, or any line', () => {
   fc.assert(
     fc.property(randomPlan, text => {
-      for (const { drawings } of sheetsOf(text)) {
-        for (const { marks } of drawings) {
-          const boxes = textsOf(marks).map(t => ({ box: textBox(fonts, t), says: plain(t.words) }))
-          const lines = linesToWorkBy(marks)
-          boxes.forEach(({ box, says }, i) => {
-            for (const other of boxes.slice(i + 1)) {
-              if (!apart(box, other.box, 0)) throw new Error(`"${says}" touches "${other.says}"`)
-            }
-            for (const { from, to } of lines) {
-              if (meets(box, from, to)) throw new Error(`a line runs through "${says}"`)
-            }
-          })
-        }
-      }
+      for (const { drawings } of sheetsOf(text)) for (const { marks } of drawings) expectClear(marks)
     }),
-    { numRuns: 200 },
+    { numRuns: 500 },
   )
+})
+
+test.each(plansToMeasure())('on the templates of $name no lettering touches anything', ({ text }) => {
+  for (const { drawings } of sheetsOf(text)) for (const { marks } of drawings) expectClear(marks)
 })
 
 test('everything on the template of any part lies within the drawing’s bounds', () => {

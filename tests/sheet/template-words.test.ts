@@ -132,18 +132,43 @@ test('nothing is said of hatching where nothing is hatched', () => {
   expect(keyText(firstDrawing(planOf('')))).not.toContain('Hatched')
 })
 
-test('letters that find no room are listed by what they stand for', () => {
-  const crowd = Array.from(
-    { length: 400 },
-    (_, i) =>
-      `hole: h${i}, at: { left: ${1 + 2.4 * (i % 40)}, bottom: ${1 + 2.4 * Math.floor(i / 40)} }, diameter: 2`,
-  )
+/** 400 holes so near together that most have no room for a letter. */
+const crowd = Array.from(
+  { length: 400 },
+  (_, i) =>
+    `hole: h${i}, at: { left: ${1 + 2.4 * (i % 40)}, bottom: ${1 + 2.4 * Math.floor(i / 40)} }, diameter: 2`,
+)
+
+test('what has no room for its letter is listed by where it is, and the others have theirs', () => {
   const drawing = firstDrawing(planWithCuts(crowd, '96 x 24 x 5'))
   const key = keyText(drawing)
-  expect(key).toContain('No room on the part for a letter at: ')
-  // the others have theirs
+  expect(key).toContain('No room on the part for these letters.')
+  const table = said({ marks: drawing.marks.filter(m => m.subject === 'key') })
+  const lines = table.slice(table.indexOf('reference end') + 1).join(' ')
+  const listed = lines.split(/(?= \d+ A )|(?=^1 A )/).flatMap(line => {
+    const [, edge, along] = /^ ?\d+ A (\S+) mm (.*) mm$/.exec(line)!
+    return along!.split(/ mm,? +/).map(x => `${x} ${edge}`)
+  })
   const letters = textsOf(drawing.marks).filter(t => plain(t.words) === 'A' && t.subject !== 'key')
-  expect(letters.length).toBeGreaterThan(4)
+  expect(letters.length).toBeGreaterThan(20)
+  const lettered = letters.map(t => Number(t.subject!.slice(1)))
+  const shown = (mm: number) => String(Math.round(mm * 10) / 10)
+  const expected = crowd.flatMap((_, i) =>
+    lettered.includes(i) ? [] : [`${shown(1 + 2.4 * (i % 40))} ${shown(1 + 2.4 * Math.floor(i / 40))}`],
+  )
+  expect([...listed].sort()).toEqual(expected.sort())
+})
+
+test('in the table a mirrored piece is measured from its own reference end', () => {
+  const places = Array.from({ length: 30 }, (_, i) => (30 + 12 * i) / 10)
+  const holes = places.map((x, i) => `      - { hole: h${i}, at: { left: ${x}, bottom: 4 }, diameter: 1 }\n`)
+  const body = `    make: 2\n    mirrored: true\n    cuts:\n${holes.join('')}`
+  for (const { drawings } of sheetsOf(planOf(body, '60 x 12 x 4'))) {
+    const [, line] = /reference end 1 A 4 mm (.*)$/.exec(keyText(drawings[0]))!
+    const listed = line!.split(/ mm,? */).filter(size => size !== '')
+    expect(listed.length).toBeGreaterThan(3)
+    for (const size of listed) expect(places.map(String)).toContain(size)
+  }
 })
 
 test('no two sheets have the same id, whatever the parts are called', () => {

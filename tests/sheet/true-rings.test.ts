@@ -59,17 +59,24 @@ test('the rings of any part stand where its holes are in the wood, in both hands
       const [drawn, mirrored] = part.pieces
       sheetsOf(text).forEach((sheet, i) => {
         const { solid } = [drawn!, mirrored!][i]!
-        const bores = solid.features.filter(f => f.face === 'front' && f.shape.kind === 'bore')
+        const holes = solid.features
+          .filter(({ face }) => face === 'front')
+          .flatMap(({ id, shape }) => {
+            if (shape.kind === 'bore') return [{ id, centre: shape.centre, radius: shape.diameter.mm / 2 }]
+            // the hole that the saw's blade goes in by
+            if (shape.kind !== 'cut-out' || shape.entry === undefined) return []
+            const { centre, diameter } = shape.entry
+            return [{ id: `${id}.entry`, centre, radius: diameter / 2 }]
+          })
         for (const { marks } of sheet.drawings) {
           const rings = ringsOf(marks)
-          expect(rings).toHaveLength(bores.length)
-          for (const { id, shape } of bores) {
-            if (shape.kind !== 'bore') continue
-            const { x, y } = toPart(solid.faces.front.pose, shape.centre)
+          expect(rings).toHaveLength(holes.length)
+          for (const { id, centre, radius } of holes) {
+            const { x, y } = toPart(solid.faces.front.pose, centre)
             const ring = rings.find(r => r.of === `${part.id}.${id}`)!
             expect(ring.centre.x).toBeCloseTo(x, 9)
             expect(ring.centre.y).toBeCloseTo(y, 9)
-            expect(ring.radius).toBe(shape.diameter.mm / 2)
+            expect(ring.radius).toBe(radius)
           }
         }
       })

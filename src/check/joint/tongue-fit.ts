@@ -19,7 +19,7 @@ export const tongueFit: Rule<'tongue-fit'> = {
     purpose:
       'A slot is as wide as the board that goes into it is thick. When the board is planed or another stock is taken, the slot that was given as a number stays behind.',
     limit: ({ fits }, show) =>
-      `no narrower than the tongue and the fit, and no wider than that or ${show(fits.machinedSlot)} over the tongue, whichever is more`,
+      `no narrower than the tongue and the fit, and no wider than that or ${show(fits.machinedSlot)} over the tongue, whichever is more; an opening of at most half the thickness is a mortise for a tenon with shoulders, and left alone`,
     origin: commonPractice,
   },
 }
@@ -37,29 +37,36 @@ function judge(
   const into = parts.get(joint.into.part)
   const slot = into?.drawn.features.filter(isPlaced).find(({ id }) => joint.into.features.includes(id))
   if (tongue === undefined || into === undefined || slot === undefined) return []
-  return bestMatch(sectionsOf(tongue, joint.tongue), openingOf(slot)).flatMap(
-    ({ direction, size, opening }): FindingOf<'tongue-fit'>[] => {
-      const wanted = roomFor(joint.fit, fits, size)
-      if (wanted === undefined) return []
-      const room = opening - size
-      const fault = faultOf(room, wanted, Math.max(wanted, fits.machinedSlot))
-      if (fault === undefined) return []
-      return [
-        {
-          rule: 'tongue-fit',
-          severity: fault === 'tight' ? 'error' : 'warning',
-          places: [
-            { ...placeOfFeature(into, slot), source: joint.source },
-            placeOfFeature(into, slot),
-            placeOfPart(tongue),
-          ],
-          measured: mm(opening),
-          limit: mm(size + wanted),
-          facts: { tongue: tongue.id, direction, fault, room: mm(room) },
-        },
-      ]
-    },
-  )
+  const match = bestMatch(sectionsOf(tongue, joint.tongue), openingOf(slot))
+  if (match.some(isShouldered)) return []
+  return match.flatMap(({ direction, size, opening }): FindingOf<'tongue-fit'>[] => {
+    const wanted = roomFor(joint.fit, fits, size)
+    if (wanted === undefined) return []
+    const room = opening - size
+    const fault = faultOf(room, wanted, Math.max(wanted, fits.machinedSlot))
+    if (fault === undefined) return []
+    return [
+      {
+        rule: 'tongue-fit',
+        severity: fault === 'tight' ? 'error' : 'warning',
+        places: [
+          { ...placeOfFeature(into, slot), source: joint.source },
+          placeOfFeature(into, slot),
+          placeOfPart(tongue),
+        ],
+        measured: mm(opening),
+        limit: mm(size + wanted),
+        facts: { tongue: tongue.id, direction, fault, room: mm(room) },
+      },
+    ]
+  })
+}
+
+/** A mortise is a third of the board, at most a half: then a tenon with shoulders is cut on the end that goes in. */
+const shoulderedBelow = 1 / 2
+
+function isShouldered({ direction, size, opening }: Match): boolean {
+  return direction === 'thickness' && opening <= shoulderedBelow * size
 }
 
 function faultOf(room: number, wanted: number, most: number): 'tight' | 'close' | 'loose' | undefined {

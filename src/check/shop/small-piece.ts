@@ -1,28 +1,42 @@
+import type { Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { mm, placeOfPart } from '../place.ts'
+import { count, mm } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
 
-/** A part that is too small to be cut off at the saw by itself. */
+/** Parts that are too small to be cut off at the saw by themselves. A model has many of them: they are said once. */
 export const smallPiece: Rule<'small-piece'> = {
-  find: ({ parts, workshop: { smallestPiece } }) =>
-    parts.flatMap(({ part }) => {
-      const longest = Math.max(part.length.mm, part.width.mm)
-      if (longest >= smallestPiece - coincident) return []
-      return [
-        {
-          rule: 'small-piece',
-          severity: 'note',
-          places: [placeOfPart(part)],
-          measured: mm(longest),
-          limit: mm(smallestPiece),
-          facts: {},
-        },
-      ]
-    }),
+  find: ({ model, workshop: { smallestPiece } }) => {
+    const small = model.parts.filter(part => longestSide(part) < smallestPiece - coincident)
+    const [first] = small
+    if (first === undefined) return []
+    return [
+      {
+        rule: 'small-piece',
+        severity: 'note',
+        places: [{ source: first.source }],
+        measured: mm(Math.min(...small.map(longestSide))),
+        limit: mm(smallestPiece),
+        facts: { parts: namesOf(small), count: count(small.length) },
+      },
+    ]
+  },
   explanation: {
     purpose:
       'A small piece brings the hand near to the blade. It is cut from a longer one, which is held, or by hand in a mitre box; a cut that does not feel safe is done another way.',
     limit: ({ smallestPiece }, show) => `the longest side, at least ${show(smallestPiece)}`,
     origin: `${commonPractice}. The manual of the machine, the local rules and a qualified teacher come first`,
   },
+}
+
+function longestSide({ length, width }: Part): number {
+  return Math.max(length.mm, width.mm)
+}
+
+/** More names than these in one sentence help nobody. */
+const mostNames = 12
+
+function namesOf(parts: readonly Part[]): string {
+  const named = parts.slice(0, mostNames).map(({ id }) => id)
+  const more = parts.length - named.length
+  return [...named, ...(more > 0 ? [`and ${more} more`] : [])].join(', ')
 }

@@ -8,6 +8,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Neck as NeckLimits, Workshop } from '../../workshop/workshop.ts'
 import { mm, placeOfPart } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
+import { bestLie } from '../subject/lie.ts'
 import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { severityOfThin } from './limits.ts'
@@ -54,12 +55,12 @@ function narrowNecks(
  * The narrowest neck, and the narrowest that runs more across the grain than along it, which may be wider and yet
  * weaker. A rectangle is as narrow as it is wide, and whoever asks for a thin strip knows it.
  */
-function necksOf({ length, width }: Part, { outer }: Region): readonly Found[] {
+function necksOf(part: Part, { outer }: Region): readonly Found[] {
   if (outer.segments.length <= 4) return []
-  const grain = length.mm >= width.mm ? 0 : Math.PI / 2
+  const { across, grain } = bestLie(part)
   const slantOf = (direction: number) => Math.asin(Math.min(1, Math.abs(Math.sin(direction - grain))))
   const region = { outer, holes: [] }
-  const own = Math.min(length.mm, width.mm) - coincident
+  const own = across - coincident
   return [
     narrowestNeck(region),
     narrowestNeck(region, direction => slantOf(direction) < Math.PI / 4),

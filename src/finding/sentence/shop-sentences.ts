@@ -17,8 +17,8 @@ export const shopSentences: Sentences<keyof ShopFacts> = {
     const nothingOver = severity === 'warning' ? ', which leaves nothing for flattening' : ''
     return `the thickness of ${theFeature('part', places[0])} is ${sizes}; glue up ${wording.amount(boards)} boards${nothingOver}`
   },
-  'small-piece': ({ places, measured, limit }, wording) =>
-    `${theFeature('part', places[0])} is ${size(measured, wording)} at its longest, under ${size(limit, wording)}; cut it from a longer piece, or by hand in a mitre box`,
+  'small-piece': ({ facts: { parts, count }, limit }, wording) =>
+    `${count.value === 1 ? 'one part is' : `${wording.amount(count)} parts are`} under ${size(limit, wording)} at the longest (${visible(parts)}); cut ${count.value === 1 ? 'it' : 'them'} from a longer piece, or by hand in a mitre box`,
 }
 
 function size(quantity: Quantity | undefined, { show }: Wording): string {

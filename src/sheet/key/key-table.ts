@@ -6,53 +6,97 @@ import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
+import { type Cell, type PlaceRow, placeLines } from './place-table.ts'
 
-/** A line of the key: a letter, what it means, and below it in smaller letters which cuts bear it; or a remark. */
+/** A line of the key: a letter, what it means, and below it in smaller letters which cuts bear it; a remark; or where letters would stand that find no room. */
 export type KeyLine =
   | { readonly kind: 'entry'; readonly letter: string; readonly words: Words; readonly names: string }
   | { readonly kind: 'size'; readonly words: Words }
   | { readonly kind: 'remark'; readonly text: string }
+  | { readonly kind: 'places'; readonly rows: readonly PlaceRow[] }
 
 const belongs = { layer: 'text', subject: 'key' } as const
-/** From a letter to its words. */
-const letterColumn = 8
 
-/** The key as it hangs from its upper left corner `at`, no wider than `width` where words can be broken. Returns its lower edge. */
-export function keyTable(
-  lines: readonly KeyLine[],
-  at: Point,
-  width: number,
-  fonts: Fonts,
-): { readonly marks: readonly Mark[]; readonly bottom: number } {
+type Hung = { readonly marks: readonly Mark[]; readonly bottom: number }
+
+/**
+ * The key as it hangs from its upper left corner `at`, no wider than `width` where words can be broken; many letters
+ * stand in columns side by side where there is room. Returns its lower edge.
+ */
+export function keyTable(lines: readonly KeyLine[], at: Point, width: number, fonts: Fonts): Hung {
+  const entries = lines.filter(line => line.kind === 'entry')
+  const columns = columnsFor(entries, width, fonts)
+  if (columns === 1) return column(lines, at, width, fonts)
+  const columnWidth = (width - (columns - 1) * betweenColumns) / columns
+  const each = Math.ceil(entries.length / columns)
+  const hung = Array.from({ length: columns }, (_, i) => {
+    const x = at.x + i * (columnWidth + betweenColumns)
+    return column(entries.slice(i * each, (i + 1) * each), { x, y: at.y }, columnWidth, fonts)
+  })
+  const below = { x: at.x, y: Math.min(...hung.map(({ bottom }) => bottom)) }
+  const others = column(
+    lines.filter(line => line.kind !== 'entry'),
+    below,
+    width,
+    fonts,
+  )
+  return { marks: [...hung, others].flatMap(({ marks }) => marks), bottom: others.bottom }
+}
+
+/** Fewer letters than these are read more easily one below the other. */
+const fewestInColumns = 8
+const betweenColumns = 6
+
+/** How many columns the widest words leave room for. */
+function columnsFor(entries: readonly KeyLine[], width: number, fonts: Fonts): number {
+  if (entries.length < fewestInColumns) return 1
+  const widest = Math.max(
+    ...entries.map(line =>
+      line.kind === 'entry' ? layOut(fonts.regular, line.words, lettering.large).width : 0,
+    ),
+  )
+  const wanted = widthOfLetters(entries, fonts) + widest + betweenColumns
+  return Math.max(1, Math.floor((width + betweenColumns) / wanted))
+}
+
+function column(lines: readonly KeyLine[], at: Point, width: number, fonts: Fonts): Hung {
   const marks: Mark[] = []
   let y = at.y
-  /** Writes a line below the last one; returns its base line. */
-  const write = (words: Words, x: number, height: number): number => {
-    const { ascent, descent } = layOut(fonts.regular, words, height)
-    const base = y - ascent
-    marks.push(textMark(belongs, words, { x, y: base }, height))
-    y = base - descent - leading
-    return base
+  const letterColumn = widthOfLetters(lines, fonts)
+  /** Writes what stands side by side below the last line. */
+  const write = (cells: readonly Cell[], height: number): void => {
+    const laid = cells.map(({ words }) => layOut(fonts.regular, words, height))
+    const base = y - Math.max(...laid.map(({ ascent }) => ascent))
+    for (const { words, x, bold } of cells) {
+      const weight = bold ? 'bold' : 'regular'
+      marks.push(textMark(belongs, words, { x: at.x + x, y: base }, height, { weight }))
+    }
+    y = base - Math.max(...laid.map(({ descent }) => descent)) - leading
   }
   const writeWrapped = (text: string, x: number): void => {
-    for (const row of wrap(text, fonts.regular, lettering.medium, width - (x - at.x)))
-      write([row], x, lettering.medium)
+    for (const row of wrap(text, fonts.regular, lettering.medium, width - x))
+      write([{ words: [row], x }], lettering.medium)
   }
   for (const line of lines) {
     switch (line.kind) {
-      case 'entry': {
-        const base = write(line.words, at.x + letterColumn, lettering.large)
-        marks.push(
-          textMark(belongs, [line.letter], { x: at.x, y: base }, lettering.large, { weight: 'bold' }),
+      case 'entry':
+        write(
+          [
+            { words: line.words, x: letterColumn },
+            { words: [line.letter], x: 0, bold: true },
+          ],
+          lettering.large,
         )
-        writeWrapped(line.names, at.x + letterColumn)
+        writeWrapped(line.names, letterColumn)
         break
-      }
       case 'size':
-        write(line.words, at.x, lettering.large)
+        write([{ words: line.words, x: 0 }], lettering.large)
         break
       case 'remark':
-        writeWrapped(line.text, at.x)
+        writeWrapped(line.text, 0)
+        break
+      case 'places':
+        for (const cells of placeLines(line.rows, width, fonts)) write(cells, lettering.medium)
         break
     }
     y -= leading
@@ -62,3 +106,14 @@ export function keyTable(
 
 /** White between lines, besides the room that tails and fractions take. */
 const leading = 0.8
+
+/** The column that letters stand in: one or two of any breadth, and from there to their words. */
+function widthOfLetters(lines: readonly KeyLine[], fonts: Fonts): number {
+  const widths = lines.map(line =>
+    line.kind === 'entry' ? layOut(fonts.bold, [line.letter], lettering.large).width : 0,
+  )
+  return Math.max(narrowestLetters, Math.max(...widths) + 2)
+}
+
+/** Enough for most letters alone, so that most keys look alike. */
+const narrowestLetters = 8

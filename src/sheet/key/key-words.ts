@@ -95,11 +95,6 @@ function nameOf(face: FaceName | DistanceFrom, name: SideName): string {
   return isSide(face) ? name(face) : sayFace(face)
 }
 
-/** Features by name, a row once. */
-export function featureNames(features: readonly Feature[]): string {
-  return [...new Set(features.map(({ id, row }) => row?.row ?? id))].join(', ')
-}
-
 /** The features of a part that this face of it does not show, by name and face. */
 export function elsewhereWords(features: readonly Feature[], name: SideName): string {
   return [...new Set(features.map(({ id, row, face }) => `${row?.row ?? id} on ${nameOf(face, name)}`))].join(

@@ -1,6 +1,13 @@
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import type { Point } from '../../geometry/shape/point.ts'
-import { boundsOf, type Obstacles, type Stretch } from './obstacles.ts'
+import type { Edge, Obstacles } from './obstacles.ts'
+import {
+  boxesOverlap,
+  boxMeetsSegment,
+  boxMeetsStretch,
+  type Stretch,
+  stretchBounds,
+  stretchMeets,
+} from './touch.ts'
 
 export function grown(box: Bounds, by: number): Bounds {
   return { left: box.left - by, bottom: box.bottom - by, right: box.right + by, top: box.top + by }
@@ -8,47 +15,35 @@ export function grown(box: Bounds, by: number): Bounds {
 
 /** Whether a box touches no line and no other box. */
 export function isClear(box: Bounds, obstacles: Obstacles): boolean {
-  for (const { stretches, boxes } of obstacles.near(box)) {
-    if (boxes.some(other => overlap(box, other))) return false
-    if (stretches.some(stretch => shareWithin(box, stretch) !== undefined)) return false
-  }
-  return true
+  return (
+    !obstacles.boxes.some(box, other => boxesOverlap(box, other)) && !meetsEdge(box, obstacles, () => true)
+  )
 }
 
-/** Whether a stretch meets any box; with `lines` also whether it crosses any line. */
-export function isCrossed(stretch: Stretch, obstacles: Obstacles, lines: boolean): boolean {
-  for (const { stretches, boxes } of obstacles.near(boundsOf(stretch))) {
-    if (boxes.some(box => shareWithin(box, stretch) !== undefined)) return true
-    if (lines && stretches.some(other => cross(stretch, other))) return true
-  }
-  return false
+/** Whether a box touches one of the lines that `concern` it. */
+export function meetsEdge(box: Bounds, { edges }: Obstacles, concerns: (edge: Edge) => boolean): boolean {
+  return edges.some(
+    box,
+    edge => touch(box, edge.bounds) && concerns(edge) && boxMeetsSegment(box, edge.segment),
+  )
 }
 
-function cross([a, b]: Stretch, [p, q]: Stretch): boolean {
-  return leftOf(a, b, p) !== leftOf(a, b, q) && leftOf(p, q, a) !== leftOf(p, q, b)
+/** Whether a leader runs into lettering that stands already. */
+export function meetsLettering(leader: Stretch, { boxes }: Obstacles): boolean {
+  return boxes.some(stretchBounds(leader), box => boxMeetsStretch(box, ...leader))
 }
 
-/** Lettering may be a hair off; nothing that is cut hangs on this sign. */
-function leftOf(p: Point, q: Point, r: Point): boolean {
-  return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x) > 0
+/** How many lines and arcs a leader crosses; counting ends at `most`. */
+export function crossings(leader: Stretch, { edges }: Obstacles, most: number): number {
+  const crossed = new Set<Edge>()
+  const bounds = stretchBounds(leader)
+  edges.some(bounds, edge => {
+    if (touch(bounds, edge.bounds) && stretchMeets(leader, edge.segment)) crossed.add(edge)
+    return crossed.size >= most
+  })
+  return crossed.size
 }
 
-function overlap(a: Bounds, b: Bounds): boolean {
-  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top
-}
-
-/** Between which shares of its length a stretch lies in the box, its border included; nothing where it does not. */
-export function shareWithin(box: Bounds, [a, b]: Stretch): readonly [number, number] | undefined {
-  let from = 0
-  let to = 1
-  const cut = (start: number, change: number, low: number, high: number): boolean => {
-    if (change === 0) return start >= low && start <= high
-    const first = (low - start) / change
-    const second = (high - start) / change
-    from = Math.max(from, Math.min(first, second))
-    to = Math.min(to, Math.max(first, second))
-    return from <= to
-  }
-  const meets = cut(a.x, b.x - a.x, box.left, box.right) && cut(a.y, b.y - a.y, box.bottom, box.top)
-  return meets ? [from, to] : undefined
+function touch(a: Bounds, b: Bounds): boolean {
+  return a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top
 }

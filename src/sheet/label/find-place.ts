@@ -59,6 +59,7 @@ export function spreadFrom(wanted: Point, area: Bounds, step: number, most = 250
   return [wanted, ...points.sort((a, b) => a.far - b.far || a.y - b.y || a.x - b.x)]
 }
 
-function within(box: Bounds, area: Bounds): boolean {
+/** Whether a box lies in an area. */
+export function within(box: Bounds, area: Bounds): boolean {
   return box.left >= area.left && box.right <= area.right && box.bottom >= area.bottom && box.top <= area.top
 }

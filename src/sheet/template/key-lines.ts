@@ -3,18 +3,12 @@ import type { Model, Part } from '../../model/part.ts'
 import { plain } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
-import {
-  elsewhereWords,
-  entryWords,
-  featureNames,
-  memberNames,
-  missingWords,
-  sideNames,
-} from '../key/key-words.ts'
+import { elsewhereWords, entryWords, memberNames, missingWords, sideNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import type { OnPart } from './on-part.ts'
 import { pieceName, type Served } from './pieces-served.ts'
+import { placeRows } from './place-rows.ts'
 
 /** Beside a template: what the letters mean, what is not on it and why, and how it is used. */
 export function keyLines(
@@ -22,8 +16,9 @@ export function keyLines(
   key: readonly KeyEntry[],
   elsewhere: readonly Placed[],
   drawn: OnPart,
-  { model }: SheetContext,
+  context: SheetContext,
 ): readonly KeyLine[] {
+  const { model } = context
   const { part, pieces } = served
   const size = [
     ...showSize(part.length, model),
@@ -41,7 +36,9 @@ export function keyLines(
     legend(drawn),
     ...forBush(part, drawn, model),
     howToCut(served),
+    ...(drawn.unlettered.length > 0 ? [unletteredWords] : []),
   ]
+  const places = placeRows(drawn.unlettered, served, context)
   return [
     ...key.map(
       (entry): KeyLine => ({
@@ -53,8 +50,12 @@ export function keyLines(
     ),
     { kind: 'size', words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
     ...remarks.filter(text => text !== '').map((text): KeyLine => ({ kind: 'remark', text })),
+    ...(places.length > 0 ? [{ kind: 'places', rows: places } as const] : []),
   ]
 }
+
+const unletteredWords =
+  'No room on the part for these letters. They stand so far from the face edge and from the reference end, at the centres of holes and at the near sides of all else:'
 
 /** What a reader of this paper would look for in vain. */
 function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
@@ -74,10 +75,9 @@ function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): rea
 }
 
 /** What has to be said in words, since the part is too small or too full for its mark. */
-function noRoom(served: Served, { shown, unlettered, grain, referenceEnd }: OnPart): readonly string[] {
+function noRoom(served: Served, { shown, grain, referenceEnd }: OnPart): readonly string[] {
   const edge = served.part.faceEdge === 'bottom' ? 'lower' : 'upper'
   return [
-    ...(unlettered.length > 0 ? [`No room on the part for a letter at: ${featureNames(unlettered)}.`] : []),
     ...(shown.name ? [] : [`No room for the name, ${pieceName(served)}: write it on the piece.`]),
     ...(shown.faceEdge ? [] : [`The face edge is the ${edge} one.`]),
     ...(shown.referenceEnd ? [] : [`The reference end is at the ${referenceEnd}.`]),
@@ -112,6 +112,7 @@ function legend({ shown }: OnPart): string {
   return [
     ...datums,
     ...(datums.length > 0 ? ['Measure from these.'] : []),
-    ...(shown.waste ? ['Hatched: waste.'] : []),
+    ...(shown.waste.through ? ['Hatched: waste.'] : []),
+    ...(shown.waste.stopped ? ['Cross-hatched: waste, not through.'] : []),
   ].join(' ')
 }

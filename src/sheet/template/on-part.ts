@@ -6,15 +6,15 @@ import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
-import { placeOfMirrored } from '../../model/mirror.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
+import { referenceEndOf } from './from-datums.ts'
 import { guided, guidedCut } from './guide-bush.ts'
-import { putLetters } from './letter-marks.ts'
+import { putLetters, type Unlettered } from './letter-marks.ts'
 import { middlesOf, putGrain, putName } from './middle-marks.ts'
 import { pieceName, type Served } from './pieces-served.ts'
 import { roughCutMarks } from './rough-cut.ts'
@@ -28,10 +28,10 @@ export type OnPart = {
     readonly referenceEnd: boolean
     readonly name: boolean
     readonly grain: boolean
-    readonly waste: boolean
+    readonly waste: { readonly through: boolean; readonly stopped: boolean }
   }
   /** What has no letter beside it for want of room. */
-  readonly unlettered: readonly Placed[]
+  readonly unlettered: readonly Unlettered[]
   /** Grain runs along the longest dimension. Common practice, no source. */
   readonly grain: 'along' | 'across'
   /** The end of the drawing that the reference end is at. */
@@ -48,7 +48,7 @@ export function onPart(
   { workshop, fonts }: SheetContext,
 ): OnPart {
   const { part, pieces } = served
-  const { solid, hand } = pieces[0]
+  const { solid } = pieces[0]
   const edge = finishedOutline(solid)
   const outline = guided(edge, part)
   const cuts = seen.map(feature => guidedCut(feature, part))
@@ -61,26 +61,26 @@ export function onPart(
   if (outline !== edge) board.draw([pathMark({ layer: 'cut', subject: part.id }, 'hidden', linesOf(edge))])
   board.draw(roughCutMarks(outline, part, workshop))
   board.draw(cuts.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
-  const unlettered = putLetters(key, board, grown(area, lettersBeyond), fonts)
+  const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
   const sawnOut = cuts.flatMap(({ shape }) => (shape.kind === 'cut-out' ? [shape.region] : []))
   const inOne = (regions: readonly Region[], p: Point) => regions.some(r => pointInRegion(r, p) === 'inside')
   const onWood: OnWood = p => inOne(outline, p) && !inOne(sawnOut, p)
   const grain = area.top - area.bottom > area.right - area.left ? 'across' : 'along'
-  const end = hand === 'mirrored' ? placeOfMirrored(part.referenceEnd) : part.referenceEnd
+  const referenceEnd = referenceEndOf(served)
   const middles = middlesOf(area, onWood)
   const put = {
     faceEdge: putFaceMarks(board, area, part.faceEdge, onWood),
-    referenceEnd: putDatum(board, area, end === 'right' ? 1 : -1, onWood),
+    referenceEnd: putDatum(board, area, referenceEnd === 'right' ? 1 : -1, onWood),
     name: putName(board, middles, pieceName(served), fonts),
     grain: putGrain(board, middles, grain, fonts),
   }
   const waste = wasteMarks(cuts, solid.outline, board.taken)
   return {
-    marks: [...board.marks, ...waste],
-    shown: { ...put, waste: waste.length > 0 },
+    marks: [...board.marks, ...waste.through, ...waste.stopped],
+    shown: { ...put, waste: { through: waste.through.length > 0, stopped: waste.stopped.length > 0 } },
     unlettered,
     grain,
-    referenceEnd: end === 'right' ? 'right' : 'left',
+    referenceEnd,
     guided: outline !== edge,
   }
 }

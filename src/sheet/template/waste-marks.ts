@@ -1,31 +1,55 @@
 import { linesMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
-import { intersection, union } from '../../geometry/boolean/index.ts'
+import { difference, intersection } from '../../geometry/boolean/index.ts'
 import type { Bounds, Region } from '../../geometry/shape/contour.ts'
+import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
 import { boxAbout } from '../label/find-place.ts'
 import { hatch } from './hatch.ts'
 import { crossReach } from './hole-marks.ts'
 
+/** Hatching, apart by how deep the waste goes. */
+export type WasteMarks = { readonly through: readonly Mark[]; readonly stopped: readonly Mark[] }
+
 /**
- * Hatching on what is cut away: slots, mortises and notches, as far as they lie on the wood. It spares lettering
- * and holes. Nothing where the waste cannot be worked out, since the lines to cut to stand without it.
+ * Hatching on what is cut away: slots, mortises, cut-outs and notches, as far as they lie on the wood; crossed where
+ * wood is left below. It spares lettering and holes. None where the waste cannot be worked out, since the lines to
+ * cut to stand without it.
  */
-export function wasteMarks(
-  seen: readonly Placed[],
-  wood: Region,
-  lettering: readonly Bounds[],
-): readonly Mark[] {
-  const waste = union(seen.flatMap(({ shape }) => (shape.kind === 'bore' ? [] : [shape.region])))
-  if (!waste.ok || waste.value.length === 0) return []
-  const onWood = intersection(waste.value, [wood])
-  if (!onWood.ok) return []
-  const lines = hatch(onWood.value, [...lettering, ...seen.flatMap(crossBox)])
-  return lines.length === 0 ? [] : [linesMark({ layer: 'text', subject: 'waste' }, 'thin', lines)]
+export function wasteMarks(seen: readonly Placed[], wood: Region, lettering: readonly Bounds[]): WasteMarks {
+  const spared = [...lettering, ...seen.flatMap(crossBox)]
+  const through = seen.flatMap(({ shape }) =>
+    shape.kind === 'bore' || isStopped(shape) ? [] : [shape.region],
+  )
+  const stopped = seen.flatMap(({ shape }) =>
+    shape.kind !== 'bore' && isStopped(shape) ? [shape.region] : [],
+  )
+  const throughWaste = intersection(through, [wood])
+  const stoppedWaste = intersection(stopped, [wood])
+  // what is cut through somewhere else has no wood below
+  const below = stoppedWaste.ok ? difference(stoppedWaste.value, through) : stoppedWaste
+  const mark = (lines: readonly (readonly [Point, Point])[]): readonly Mark[] =>
+    lines.length === 0 ? [] : [linesMark({ layer: 'text', subject: 'waste' }, 'thin', lines)]
+  return {
+    through: throughWaste.ok ? mark(hatch(throughWaste.value, spared)) : [],
+    stopped: below.ok
+      ? mark((['rising', 'falling'] as const).flatMap(way => hatch(below.value, spared, way)))
+      : [],
+  }
 }
 
+function isStopped(shape: Exclude<Placed['shape'], { kind: 'bore' }>): boolean {
+  return shape.kind === 'pocket' && shape.depth !== 'through'
+}
+
+/** The holes that are bored, and the one that a saw's blade goes in by. */
 function crossBox({ shape }: Placed): readonly Bounds[] {
-  if (shape.kind !== 'bore') return []
-  const side = 2 * crossReach(shape.diameter.mm / 2)
-  return [boxAbout(shape.centre, { width: side, height: side })]
+  const about = (centre: Point, diameter: number): Bounds => {
+    const side = 2 * crossReach(diameter / 2)
+    return boxAbout(centre, { width: side, height: side })
+  }
+  if (shape.kind === 'bore') return [about(shape.centre, shape.diameter.mm)]
+  if (shape.kind === 'cut-out' && shape.entry !== undefined)
+    return [about(shape.entry.centre, shape.entry.diameter)]
+  return []
 }

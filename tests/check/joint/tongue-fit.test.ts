@@ -48,6 +48,7 @@ test.each<[what: string, text: string]>([
   ['a tongue that lies the other way', plan(slot('40 x 6.35'))],
   ['round ends, whose length is not held against the tongue', plan(`${slot('44 x 6.35')}, ends: round`)],
   ['a whole part that goes through', plan(slot('6.35 x 40'), 'tongue: partition, into: floor.mouth')],
+  ['a mortise for a tenon with shoulders', plan(slot('3 x 30'))],
   ['the long edge', plan(slot('60 x 6.35'), 'tongue: partition.bottom, into: floor.mouth')],
 ])('%s: nothing is found', (_, text) => {
   expect(found(tongueFit, text)).toEqual([])

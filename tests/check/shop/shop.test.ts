@@ -71,9 +71,25 @@ test('a part that comes out of its stock, or whose stock is of no known size, is
   expect(found(largerThanStock, fromStock('thickness: 20', '900 x 300'))).toEqual([])
 })
 
+test('the longer side of a part lies along the board, and a leaning part is turned', () => {
+  const stock = 'length: 600, width: 100, thickness: 20'
+  expect(found(largerThanStock, fromStock(stock, '90 x 500 x 20'))).toEqual([])
+  expect(only(largerThanStock, fromStock(stock, '110 x 500 x 20')).facts.direction).toBe('length')
+  // a brace at 45°, 80·√2/2 = 56.6 wide, in a rectangle of 380 x 300
+  const brace = fromStock(stock, '1 x 1').replace(
+    'size: 1 x 1',
+    'outline: [{ to: [0, 0] }, { to: [80, 0] }, { to: [380, 300] }, { to: [300, 300] }]',
+  )
+  expect(found(largerThanStock, brace)).toEqual([])
+})
+
 test('a piece that is shorter than 3 in is not cut off by itself (common practice, no source)', () => {
   const finding = only(smallPiece, planOf('', '70 x 76 x 20'))
-  expect(finding).toMatchObject({ severity: 'note', measured: { value: 76 } })
+  expect(finding).toMatchObject({
+    severity: 'note',
+    measured: { value: 76 },
+    facts: { parts: 'plank', count: { value: 1 } },
+  })
   expect(finding.limit!.value).toBeCloseTo(3 * inch, 9)
   expect(found(smallPiece, planOf('', '20 x 77 x 20'))).toEqual([])
 })

@@ -77,8 +77,10 @@ function drawStep(
   box: Box,
 ): readonly Segment[] | 'no-length' | { readonly lacks: string } | undefined {
   if (step.kind === 'curve') {
-    const curve = biarcsThrough([from, ...points], curveDeviation)
-    if (curve.ok) return curve.value.segments
+    const through = [from, ...points]
+    const apart = through.every((p, i) => i === 0 || distance(through[i - 1]!, p) > coincident)
+    const curve = apart ? biarcsThrough(through, curveDeviation) : undefined
+    if (curve?.ok) return curve.value.segments
     context.report({
       rule: 'curve-impossible',
       severity: 'error',
