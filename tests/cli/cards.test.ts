@@ -35,6 +35,9 @@ for (const [words, sentence] of [
   [['--part', 'roof'], '--part wants the plan'],
   [[demoPlan, '--count', '3'], '--count is for blank cards'],
   [['--paper', 'a44'], 'did you mean "a4"'],
+  [['--paper', '100x100mm'], 'has no room'],
+  [['--two', '--paper', 'a5'], 'has no room'],
+  [['--margin', 'wide'], 'no margin'],
   [['nowhere.yaml'], 'there is no file nowhere.yaml'],
 ] as const) {
   testInFolder(

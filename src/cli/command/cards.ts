@@ -1,7 +1,7 @@
 import { type Command, InvalidArgumentError } from 'commander'
 import type { Shell } from '../shell.ts'
 import type { Done } from './done.ts'
-import { example, partHelp } from './help.ts'
+import { example, marginHelp, partHelp } from './help.ts'
 
 /** More than this is a slip of the finger. */
 const mostCards = 100
@@ -19,6 +19,7 @@ export function addCards(program: Command, shell: Shell, done: Done): void {
       'the PDF to write, - for standard output (default: cards.pdf, or named after the plan)',
     )
     .option('--paper <PAPER>', 'as for print (default: letter, or a4 for plans in mm)')
+    .option('--margin <LENGTH>', marginHelp)
     .option('--two', 'two smaller cards a page')
     .option('--count <N>', 'how many blank cards', wholeNumber)
     .option('--part <NAME...>', partHelp)

@@ -9,10 +9,6 @@ export const shopHelp = 'your own workshop file; paperjig shop --write makes one
 
 export const marginHelp = 'the edge that the printer cannot reach, such as 5mm (default: as in the workshop)'
 
-export const overlapHelp = 'what two pages of one large drawing share (default: 10 mm)'
-
-export const copiesHelp = 'a drawing for each piece, or one for all pieces of a hand of a part'
-
 /** A call that can be typed as it stands, below the options of a command. */
 export function example(call: string): string {
   return `\nExample:\n  ${call}`

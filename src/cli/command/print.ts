@@ -1,30 +1,17 @@
-import { type Command, Option } from 'commander'
+import type { Command } from 'commander'
 import type { Shell } from '../shell.ts'
 import type { Done } from './done.ts'
-import {
-  copiesHelp,
-  example,
-  marginHelp,
-  overlapHelp,
-  paperHelp,
-  partHelp,
-  planHelp,
-  shopHelp,
-} from './help.ts'
+import { example, planHelp } from './help.ts'
+import { addPacketOptions } from './packet-options.ts'
 
 export function addPrint(program: Command, shell: Shell, done: Done): void {
-  program
+  const command = program
     .command('print')
     .summary('print true-size templates as a PDF')
     .description('Prints a plan as a PDF: true-size templates of its parts, with scale bars on every page.')
     .argument('PLAN', planHelp)
     .option('-o, --output <FILE>', 'the PDF to write, - for standard output (default: named after the plan)')
-    .option('--paper <PAPER>', paperHelp)
-    .option('--part <NAME...>', partHelp)
-    .option('--shop <FILE>', shopHelp)
-    .option('--margin <LENGTH>', marginHelp)
-    .option('--overlap <LENGTH>', overlapHelp)
-    .addOption(new Option('--copies <FOR>', copiesHelp).choices(['piece', 'part']))
+  addPacketOptions(command)
     .option('--printer <NAME>', 'correct for this printer, which paperjig printer has measured')
     .option('--strict', 'exit with 1 where the check finds errors')
     .addHelpText(

@@ -1,19 +1,11 @@
-import { type Command, Option } from 'commander'
+import type { Command } from 'commander'
 import type { Shell } from '../shell.ts'
 import type { Done } from './done.ts'
-import {
-  copiesHelp,
-  example,
-  marginHelp,
-  overlapHelp,
-  paperHelp,
-  partHelp,
-  planHelp,
-  shopHelp,
-} from './help.ts'
+import { example, planHelp } from './help.ts'
+import { addPacketOptions } from './packet-options.ts'
 
 export function addSvg(program: Command, shell: Shell, done: Done): void {
-  program
+  const command = program
     .command('svg')
     .summary('draw pages and parts as SVG files')
     .description(
@@ -21,12 +13,7 @@ export function addSvg(program: Command, shell: Shell, done: Done): void {
     )
     .argument('PLAN', planHelp)
     .option('-o, --output <DIR>', 'the folder to write into (default: named after the plan)')
-    .option('--paper <PAPER>', paperHelp)
-    .option('--part <NAME...>', partHelp)
-    .option('--shop <FILE>', shopHelp)
-    .option('--margin <LENGTH>', marginHelp)
-    .option('--overlap <LENGTH>', overlapHelp)
-    .addOption(new Option('--copies <FOR>', copiesHelp).choices(['piece', 'part']))
+  addPacketOptions(command)
     .option('--hairline', 'draw pages with hairlines too, as the parts are')
     .option(
       '--kerf <WIDTH>',

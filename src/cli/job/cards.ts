@@ -13,6 +13,7 @@ import { version } from '../version.ts'
 export type CardsOptions = {
   readonly output?: string
   readonly paper?: string
+  readonly margin?: string
   readonly two?: true
   readonly count?: number
   readonly part?: readonly string[]
@@ -21,7 +22,7 @@ export type CardsOptions = {
 /** Prints blank part cards, or those of a plan. */
 export async function cards(
   plan: string | undefined,
-  { output, paper, two, count, part }: CardsOptions,
+  { output, paper, margin, two, count, part }: CardsOptions,
   shell: Shell,
 ): Promise<ExitCode> {
   if (plan === undefined && part !== undefined) {
@@ -45,6 +46,7 @@ export async function cards(
       perPage,
       count: count ?? perPage,
       ...(paper === undefined ? {} : { paper }),
+      ...(margin === undefined ? {} : { margin }),
       ...(part === undefined ? {} : { parts: part }),
     },
     { fonts: readFonts(), version, ...(date === undefined ? {} : { date }) },
