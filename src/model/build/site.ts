@@ -1,9 +1,7 @@
 import type { FaceName } from '../../finding/face-name.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
-import type { Point } from '../../geometry/shape/point.ts'
 import type { Extent } from '../box-faces.ts'
 import type { Feature } from '../feature.ts'
-import type { Pose } from '../pose.ts'
 import type { Context } from './context.ts'
 import type { FaceFrame } from './face-frame.ts'
 
@@ -21,4 +19,3 @@ export type Site = {
   readonly built: (cut: string) => readonly Feature[] | undefined
   readonly cutNames: readonly string[]
 }
-
