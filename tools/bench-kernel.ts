@@ -73,9 +73,10 @@ for (const operation of operations) {
       const ready = peers.map(peer =>
         tooLong(last.get(peer) ?? []) ? undefined : operation.theirs(peer, set),
       )
-      const taking = ready.flatMap((r, k) => (r === undefined ? [] : [{ peer: peers[k]!, ready: r }]))
+      const asked = ready.flatMap((r, k) => (r === undefined ? [] : [{ peer: peers[k]!, ready: r }]))
+      const taking = asked.filter(({ ready }) => succeeds(ready))
       const [mine, ...others] = inTurn([operation.ours(set), ...taking.map(t => t.ready.run)])
-      for (const { ready } of taking) ready.dispose?.()
+      for (const { ready } of asked) ready.dispose?.()
       const cells = new Map(taking.map(({ peer }, k) => [peer, others[k]!]))
       for (const [peer, { ms }] of cells) last.set(peer, [...(last.get(peer) ?? []), ms])
       ours.push({ segments: segmentsOf(set), ms: mine!.ms })
@@ -86,7 +87,8 @@ for (const operation of operations) {
         digits(mine!.ms),
         ...peers.flatMap(peer => {
           const cell = cells.get(peer)
-          return cell === undefined ? ['–', '–'] : [digits(cell.ms), digits(cell.ratio)]
+          if (cell !== undefined) return [digits(cell.ms), digits(cell.ratio)]
+          return [asked.some(a => a.peer === peer) ? 'fails' : '–', '–']
         }),
       ])
     }
@@ -110,6 +112,16 @@ if (growth.length > 0) {
 
 function done(outcome: Outcome<unknown>): void {
   if (!outcome.ok) throw new Error(outcome.fault.reason)
+}
+
+/** Whether a library gets through the operation at all; one of them throws on some outlines. */
+function succeeds({ run }: Ready): boolean {
+  try {
+    run()
+    return true
+  } catch {
+    return false
+  }
 }
 
 /** Whether the next size, ten times as large, would take too long by how the last ones grew. */
