@@ -1,5 +1,4 @@
 import type { Printer } from '../paper/printer/printer.ts'
-import type { SheetKind } from '../sheet/registry.ts'
 import type { Copies } from '../sheet/sheet.ts'
 import type { Weight } from '../text/fonts.ts'
 
@@ -12,17 +11,14 @@ export type FontBytes = Readonly<Record<Weight, readonly Uint8Array[]>>
 /** What the whole job hangs on besides the plan; the version, and the date if there is one, stand in the files that are made. */
 export type Surroundings = { readonly fonts: FontBytes; readonly version: string; readonly date?: Date }
 
-/** The cover, or a kind of sheet. */
-export type PrintableSheet = 'cover' | SheetKind
-
 /** What is wanted of a packet. */
 export type Choices = {
   /** A paper by its name, or width x height; without it Letter for a plan in inches, A4 for one in millimetres. */
   readonly paper?: string
   /** The ids of the parts to print, all of them unless given. */
   readonly parts?: readonly string[]
-  /** What to print, all of it unless given. */
-  readonly sheets?: readonly PrintableSheet[]
+  /** The kinds of sheet to print, the cover among them; all of them unless given. */
+  readonly sheets?: readonly string[]
   /** One template for each piece, unless one for all pieces of a hand is asked for. */
   readonly copies?: Copies
   /** The edge that the printer cannot reach, as a length, the same on all four sides. */

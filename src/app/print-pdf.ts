@@ -7,16 +7,21 @@ import { openFonts } from './open-fonts.ts'
 import { readModel } from './read-model.ts'
 
 /** A packet as one PDF file; without `pdf` there was nothing that could be printed, and the findings say why. */
-export type PrintedPdf = Found & { readonly pdf?: Uint8Array; readonly pages: number }
+export type PrintedPdf = Found & {
+  readonly pdf?: Uint8Array
+  readonly pages: number
+  /** No packing of the same sheets has fewer pages than this. */
+  readonly areaBound: number
+}
 
 /** One plan text in, one PDF out, and all that was found on the way. */
 export async function printPdf(plan: PlanText, choices: Choices, around: Surroundings): Promise<PrintedPdf> {
   const { model, findings, texts, style } = readModel(plan)
-  if (model === undefined) return { pages: 0, findings, texts, style }
+  if (model === undefined) return { pages: 0, areaBound: 0, findings, texts, style }
   const fonts = openFonts(around.fonts)
-  const laid = layOutPacket(model, choices, fonts, around.date)
+  const laid = layOutPacket(model, choices, fonts, around.date, { findings, style })
   const all = [...findings, ...laid.findings, ...lettersMissing(laid, fonts)]
-  if (laid.count === 0) return { pages: 0, findings: all, texts, style }
+  if (laid.count === 0) return { pages: 0, areaBound: 0, findings: all, texts, style }
   const pdf = await renderPdf(laid.packet, fonts, around.version)
-  return { pdf, pages: laid.count, findings: all, texts, style }
+  return { pdf, pages: laid.count, areaBound: laid.areaBound, findings: all, texts, style }
 }
