@@ -13,6 +13,7 @@ export type { Printer } from '../paper/printer/printer.ts'
 export { readPrinters, withPrinter, writePrinters } from '../paper/printer/printer-file.ts'
 export { maxBytes as maxPlanBytes } from '../yaml/limits.ts'
 export { type CardChoices, printCards } from './cards/print-cards.ts'
+export { printableSheets } from './choose-sheets.ts'
 export { type ExplainedRule, explainRule } from './explain-rule.ts'
 export type { Found } from './found.ts'
 export type {
@@ -20,7 +21,6 @@ export type {
   FontBytes,
   NamedBytes,
   PlanText,
-  PrintableSheet,
   Progress,
   Surroundings,
   SvgChoices,

@@ -1,6 +1,5 @@
 import type { Printer } from '../paper/printer/printer.ts'
 import type { Lines } from '../render/svg/options.ts'
-import type { SheetKind } from '../sheet/registry.ts'
 import type { Copies } from '../sheet/sheet.ts'
 import type { Weight } from '../text/fonts.ts'
 
@@ -22,9 +21,6 @@ export type Surroundings = {
 /** A page by its number, counted from 1, of so many. */
 export type Progress = (page: number, count: number) => void
 
-/** The cover, or a kind of sheet. */
-export type PrintableSheet = 'cover' | SheetKind
-
 /** What is wanted of a packet, and the shop that it is for. */
 export type Choices = {
   /** A paper by its name, or width x height; without it Letter for a plan in inches, A4 for one in millimetres. */
@@ -33,8 +29,8 @@ export type Choices = {
   readonly parts?: readonly string[]
   /** The maker's own shop, the usual one unless given. */
   readonly shop?: PlanText
-  /** What to print, all of it unless given. */
-  readonly sheets?: readonly PrintableSheet[]
+  /** The kinds of sheet to print, the cover among them; all of them unless given. */
+  readonly sheets?: readonly string[]
   /** One template for each piece, unless one for all pieces of a hand is asked for. */
   readonly copies?: Copies
   /** The edge that the printer cannot reach, as a length, the same on all four sides. */

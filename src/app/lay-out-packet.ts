@@ -1,8 +1,10 @@
-import type { Packet, Paper } from '../drawing/page.ts'
+import type { Packet, Page, Paper } from '../drawing/page.ts'
 import type { Finding, FindingOf } from '../finding/finding.ts'
+import type { LengthStyle } from '../length/precision.ts'
 import type { Model } from '../model/part.ts'
 import type { Misfit } from '../paper/fill-pages.ts'
 import { layOutPages } from '../paper/lay-out-pages.ts'
+import type { SheetToLay } from '../paper/sheet-to-lay.ts'
 import { makeSheets } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
@@ -10,7 +12,9 @@ import { defaultWorkshop } from '../workshop/defaults.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 import { choosePage } from './choose-page.ts'
 import { chooseParts } from './choose-parts.ts'
+import { chooseSheets } from './choose-sheets.ts'
 import type { Choices } from './inputs.ts'
+import { layOutCover } from './lay-out-cover.ts'
 import { seamFindings } from './seam-findings.ts'
 
 export type LaidPacket = {
@@ -22,53 +26,77 @@ export type LaidPacket = {
   readonly findings: readonly Finding[]
 }
 
+/** What stands before anything is drawn: the shop, and for the cover what was found and how it shows lengths. */
+export type Before = {
+  readonly findings: readonly Finding[]
+  readonly style: LengthStyle
+  readonly workshop: Workshop
+}
+
 /**
- * Draws the sheets that are wanted and lays them on pages; says what did not fit. What cannot be meant (a part
- * that the plan does not have, a paper that does not exist) is said, and then nothing is laid out.
+ * Draws the sheets that are wanted and lays them on pages, behind a cover that says what is on them and what was
+ * found. What cannot be meant (a part that the plan does not have, a paper that does not exist) is said, and then
+ * nothing is laid out.
  */
 export function layOutPacket(
   model: Model,
   choices: Choices,
   fonts: Fonts,
   date: Date | undefined,
-  shop: Workshop = defaultWorkshop,
+  before: Before = {
+    findings: [],
+    style: { unit: model.units, precision: model.precision },
+    workshop: defaultWorkshop,
+  },
 ): LaidPacket {
   const { parts, findings: unknownParts } = chooseParts(model, choices.parts)
-  const chosen = choosePage(choices, model.units, shop)
+  const chosen = choosePage(choices, model.units, before.workshop)
+  const kinds = chooseSheets(choices.sheets)
   const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
-  if ('findings' in chosen || unknownParts.length > 0) {
-    const findings = [...unknownParts, ...('findings' in chosen ? chosen.findings : [])]
-    return { packet: { ...about, pages: [] }, count: 0, areaBound: 0, sheets: [], findings }
-  }
+  const unusable = [...unknownParts, ...('findings' in chosen ? chosen.findings : []), ...kinds.findings]
+  if ('findings' in chosen || unusable.length > 0)
+    return { packet: { ...about, pages: [] }, count: 0, areaBound: 0, sheets: [], findings: unusable }
   const { paper, printer: reached, overlap } = chosen.page
-  const workshop = { ...shop, printer: reached }
+  const workshop = { ...before.workshop, printer: reached }
   const context = { model: { ...model, parts }, workshop, fonts, copies: choices.copies ?? 'piece' }
-  const sheets = makeSheets(context)
-  const laid = layOutPages(
-    sheets.map(({ id, part, drawings, large }) => ({
-      id,
-      group: part,
-      drawings,
-      ...(large === undefined ? {} : { large }),
-    })),
-    {
-      paper,
-      units: model.units,
-      workshop,
-      ...(choices.printer === undefined ? {} : { printer: choices.printer }),
-      ...(overlap === undefined ? {} : { overlap }),
-    },
-    fonts,
-  )
+  const options = {
+    paper,
+    units: model.units,
+    workshop,
+    ...(choices.printer === undefined ? {} : { printer: choices.printer }),
+    ...(overlap === undefined ? {} : { overlap }),
+  }
+  const sheets = makeSheets(context, kinds.makers)
+  const laid = layOutPages(sheets.map(toLay), options, fonts)
+  const findings = [
+    ...laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper)),
+    ...laid.large.flatMap(large => seamFindings(large, sheets)),
+  ]
+  const covered = { laid, sheets, findings: [...before.findings, ...findings], style: before.style }
+  // where nothing of what is wanted could be laid out, there is nothing for a cover to lead to
+  const empty = laid.count === 0 && kinds.makers.length > 0
+  const cover = kinds.cover && !empty ? layOutCover(covered, options, context) : { count: 0, pages: [] }
+  const count = cover.count + laid.count
   return {
-    packet: { ...about, pages: laid.pages() },
-    count: laid.count,
-    areaBound: laid.areaBound,
+    packet: { ...about, pages: oneAfterTheOther(cover.pages, laid.pages({ before: cover.count, count })) },
+    count,
+    areaBound: cover.count + laid.areaBound,
     sheets,
-    findings: [
-      ...laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper)),
-      ...laid.large.flatMap(large => seamFindings(large, sheets)),
-    ],
+    findings,
+  }
+}
+
+function toLay({ id, part, drawings, large }: Sheet): SheetToLay {
+  return { id, group: part, drawings, ...(large === undefined ? {} : { large }) }
+}
+
+/** Both lists of pages, from the beginning as often as they are asked for. */
+function oneAfterTheOther(first: Iterable<Page>, second: Iterable<Page>): Iterable<Page> {
+  return {
+    *[Symbol.iterator]() {
+      yield* first
+      yield* second
+    },
   }
 }
 

@@ -5,7 +5,7 @@ import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { NamedBytes, SvgChoices } from './inputs.ts'
 
-/** A file for a cutting machine of each sheet, and what the kerf does not go into. */
+/** A file for a cutting machine of each shape that is cut, however many pieces have it, and what the kerf does not go into. */
 export function machineFiles(
   sheets: readonly Sheet[],
   { lines, text, kerf = 0 }: Omit<SvgChoices, 'kerf'> & { readonly kerf?: number },
@@ -17,8 +17,10 @@ export function machineFiles(
   const encoder = new TextEncoder()
   const files: NamedBytes[] = []
   const findings: Finding[] = []
-  for (const { id, part, drawings } of sheets) {
-    const compensated = compensateKerf(drawings[0], kerf)
+  for (const { forMachine: id, part, drawings } of sheets) {
+    if (id === undefined) continue
+    const { caption, marks, bounds, keepWhole } = drawings[0]
+    const compensated = compensateKerf({ id, caption, marks, bounds, keepWhole }, kerf)
     if (!compensated.ok) {
       const rule = 'kerf-not-compensated'
       findings.push({ rule, severity: 'error', places: [{ part }], ...limit, facts: { sheet: id } })

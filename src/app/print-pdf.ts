@@ -8,16 +8,25 @@ import { readJob } from './read-job.ts'
 import { toldPages } from './told-pages.ts'
 
 /** A packet as one PDF file; without `pdf` there was nothing that could be printed, and the findings say why. */
-export type PrintedPdf = Found & { readonly pdf?: Uint8Array; readonly pages: number }
+export type PrintedPdf = Found & {
+  readonly pdf?: Uint8Array
+  readonly pages: number
+  /** No packing of the same sheets has fewer pages than this. */
+  readonly areaBound: number
+}
 
 /** One plan text in, one PDF out, and all that was found on the way. */
 export async function printPdf(plan: PlanText, choices: Choices, around: Surroundings): Promise<PrintedPdf> {
   const { job, findings, texts, style } = readJob(plan, choices.shop)
-  if (job === undefined) return { pages: 0, findings, texts, style }
+  if (job === undefined) return { pages: 0, areaBound: 0, findings, texts, style }
   const fonts = openFonts(around.fonts)
-  const laid = layOutPacket(job.model, choices, fonts, around.date, job.workshop)
+  const laid = layOutPacket(job.model, choices, fonts, around.date, {
+    findings,
+    style,
+    workshop: job.workshop,
+  })
   const all = [...findings, ...laid.findings, ...lettersMissing(laid, fonts)]
-  if (laid.count === 0) return { pages: 0, findings: all, texts, style }
+  if (laid.count === 0) return { pages: 0, areaBound: 0, findings: all, texts, style }
   const pdf = await renderPdf(toldPages(laid.packet, laid.count, around.progress), fonts, around.version)
-  return { pdf, pages: laid.count, findings: all, texts, style }
+  return { pdf, pages: laid.count, areaBound: laid.areaBound, findings: all, texts, style }
 }

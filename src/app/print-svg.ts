@@ -10,7 +10,12 @@ import { readJob } from './read-job.ts'
 import { toldPages } from './told-pages.ts'
 
 /** A packet as SVG files: none where nothing could be drawn, and then the findings say why. */
-export type PrintedSvg = Found & { readonly files: readonly NamedBytes[]; readonly pages: number }
+export type PrintedSvg = Found & {
+  readonly files: readonly NamedBytes[]
+  readonly pages: number
+  /** No packing of the same sheets has fewer pages than this. */
+  readonly areaBound: number
+}
 
 /** One SVG a page, and one a template with nothing in it but what is cut and bored, unless `svg` says otherwise. */
 export function printSvg(
@@ -20,12 +25,12 @@ export function printSvg(
   svg: SvgChoices = {},
 ): PrintedSvg {
   const { job, findings, texts, style } = readJob(plan, choices.shop)
-  if (job === undefined) return { files: [], pages: 0, findings, texts, style }
+  if (job === undefined) return { files: [], pages: 0, areaBound: 0, findings, texts, style }
   const chosen = chooseKerf(svg.kerf, job.model.units)
   if ('finding' in chosen)
-    return { files: [], pages: 0, findings: [...findings, chosen.finding], texts, style }
+    return { files: [], pages: 0, areaBound: 0, findings: [...findings, chosen.finding], texts, style }
   const fonts = openFonts(around.fonts)
-  const laid = layOutPacket(job.model, choices, fonts, undefined, job.workshop)
+  const laid = layOutPacket(job.model, choices, fonts, undefined, { findings, style, workshop: job.workshop })
   const encoder = new TextEncoder()
   const digits = String(laid.count).length
   const files: NamedBytes[] = []
@@ -37,6 +42,7 @@ export function printSvg(
   return {
     files: [...files, ...machine.files],
     pages: laid.count,
+    areaBound: laid.areaBound,
     findings: [...findings, ...laid.findings, ...machine.findings, ...lettersMissing(laid, fonts)],
     texts,
     style,

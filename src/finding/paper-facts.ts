@@ -46,6 +46,8 @@ export type PaperFacts = {
   'letters-missing': { readonly codes: string }
   /** A part asked for that the plan does not have. */
   'unknown-part': { readonly found: string; readonly nearest?: string; readonly allowed: string }
+  /** A kind of sheet asked for that there is not. */
+  'unknown-sheet': { readonly found: string; readonly nearest?: string; readonly allowed: string }
   /** A paper asked for that does not exist or cannot be printed on. */
   'unknown-paper': { readonly found: string; readonly nearest?: string; readonly wanted: string }
   /** Something of a part that half the kerf, moved into the waste, makes vanish or close up; the kerf is the `limit`. */

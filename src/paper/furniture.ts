@@ -7,6 +7,7 @@ import type { Mark } from '../drawing/mark.ts'
 import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
+import { layOut } from '../text/lay-out.ts'
 import type { Frame } from './frame.ts'
 import { mapShape, type PageMap, pageMapMarks } from './page-map.ts'
 import { scaleBar, scaleBarReach } from './scale-bar.ts'
@@ -28,9 +29,19 @@ export type TileFacts = { readonly map: PageMap; readonly joining: string }
 
 const text = { layer: 'paper', subject: 'page' } as const
 
+/** What to do with the bars, the longest words that fit. */
+const measure = [
+  'Print at 100 %, never “fit to page”. Lay a steel rule on both bars before anything is glued on.',
+  'Print at 100 %. Lay a steel rule on both bars first.',
+  'Lay a steel rule on both bars first.',
+]
+
 /** Kept short, where it matters, and never in place of the machine's manual or a teacher. Common practice, no source. */
-const caution =
-  'Eyes, ears and lungs protected; work clamped; unplug before changing a bit or blade. The machine’s manual, local rules and qualified teaching come first.'
+const cautions = [
+  'Eyes, ears and lungs protected; work clamped; unplug before changing a bit or blade. The machine’s manual, local rules and qualified teaching come first.',
+  'Protect eyes, ears, lungs; clamp the work. Machine’s manual, local rules and teaching come first.',
+  'The machine’s manual, local rules and teaching come first.',
+]
 
 /**
  * What every page carries: what it belongs to, which page it is, and the two bars that prove its scale. The bars have
@@ -123,19 +134,18 @@ function foot({ foot: box }: Frame, units: Unit, fonts: Fonts): readonly Mark[] 
   const first = last + lettering.small + 1.7
   const bar = box.top - scaleBarReach
   const room = box.right - box.left
-  const line = (words: string, height: number, y: number): Mark =>
-    textMark(text, [fitText(fonts.regular, words, height, room)], { x: box.left, y }, height)
+  const line = (choices: readonly string[], height: number, y: number): Mark => {
+    const fits = choices.find(words => layOut(fonts.regular, [words], height).width <= room)
+    const words = fits ?? fitText(fonts.regular, choices.at(-1)!, height, room)
+    return textMark(text, [words], { x: box.left, y }, height)
+  }
   return [
     ...scaleBar(
       { direction: 'across', from: { x: box.left + barInset, y: bar }, length: room - barInset - barTail },
       units,
     ),
-    line(
-      'Print at 100 %, never “fit to page”. Lay a steel rule on both bars before anything is glued on.',
-      lettering.medium,
-      first,
-    ),
-    line(caution, lettering.small, last),
+    line(measure, lettering.medium, first),
+    line(cautions, lettering.small, last),
   ]
 }
 

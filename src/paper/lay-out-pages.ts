@@ -1,10 +1,15 @@
+import type { Drawing } from '../drawing/drawing.ts'
 import type { Page, Paper } from '../drawing/page.ts'
+import { shift } from '../geometry/shape/matrix.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 import { fillPages, type Misfit, type PageContent, usualOverlap } from './fill-pages.ts'
+import { frameOf } from './frame.ts'
 import { furniture, type TileFacts } from './furniture.ts'
+import { type Extent, extentOf } from './pack/item.ts'
 import { type PageMap, pageMapOf } from './page-map.ts'
+import { upright } from './papers.ts'
 import { correctionFor, type Printer } from './printer/printer.ts'
 import type { SheetToLay } from './sheet-to-lay.ts'
 import { joining } from './tile/joining.ts'
@@ -121,4 +126,32 @@ function* makePages(
       correction: correctionFor(printer, frame.paper),
     }
   }
+}
+
+/** The free space of an upright page, in millimetres. */
+export function wholeBody({ paper, workshop }: Pick<LayOptions, 'paper' | 'workshop'>): Extent {
+  return extentOf(frameOf(upright(paper), workshop).body)
+}
+
+/** Drawings that were made to fill a page, each on an upright one of its own; `label` is what viewers call these pages. */
+export function layOneEach(
+  drawings: readonly Drawing[],
+  label: string,
+  options: LayOptions,
+  numbering: Numbering,
+  fonts: Fonts,
+): readonly Page[] {
+  const frame = frameOf(upright(options.paper), options.workshop)
+  const pages = drawings.map((drawing): PageContent => {
+    const matrix = shift(frame.body.left - drawing.bounds.left, frame.body.top - drawing.bounds.top)
+    return { frame, placed: [{ drawing, matrix, sheet: 0 }] }
+  })
+  return [...makePages(pages, numbering, options, noTile, fonts)].map((page, i) => ({
+    ...page,
+    label: pages.length === 1 ? label : `${label} ${i + 1}`,
+  }))
+}
+
+function noTile(): never {
+  throw new RangeError('a page of its own shows no tile')
 }

@@ -8,9 +8,11 @@ const makers = {
 
 export type SheetKind = keyof typeof makers
 
+export const sheetKinds = Object.keys(makers) as readonly SheetKind[]
+
 export function makeSheets(
   context: SheetContext,
-  kinds = Object.keys(makers) as readonly SheetKind[],
+  kinds: readonly SheetKind[] = sheetKinds,
 ): readonly Sheet[] {
   return kinds.flatMap(kind => makers[kind](context))
 }

@@ -14,6 +14,11 @@ export type Sheet = {
   /** The part that it is about. */
   readonly part: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
+  /**
+   * What a drawing of its lines alone is called, for a machine. Only the first sheet of several that show the same lines
+   * has it.
+   */
+  readonly forMachine?: string
   /** How it is drawn for paper that holds none of them: what may go over several pages, and the words beside it in several shapes. */
   readonly large?: { readonly drawing: Drawing; readonly beside: readonly [Drawing, ...Drawing[]] }
 }

@@ -23,8 +23,8 @@ test('a sound plan gives a template for each piece, and no errors', async () => 
   const svg = printSvg(plan(gate), templates, surroundings)
   expect(svg.files.map(f => f.name)).toEqual([
     'page-1.svg',
-    'post-template-1.svg',
-    'post-template-2.svg',
+    'post-template.svg',
+    'post-template-mirrored.svg',
     'rail-template.svg',
   ])
 })

@@ -345,6 +345,10 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: {},
     says: 'the file of measured printers cannot be read; move it away and measure the printers again',
   },
+  'unknown-sheet': {
+    facts: { found: 'templat', nearest: 'template', allowed: 'cover, template' },
+    says: 'there is no kind of sheet "templat"; did you mean "template"? (sheets: cover, template)',
+  },
   'unknown-paper': {
     facts: { found: 'A44', nearest: 'a4', wanted: 'letter, a4, or a size' },
     says: '"A44" is no paper; wanted: letter, a4, or a size; did you mean "a4"?',

@@ -1,17 +1,20 @@
 import type { Choices } from '../../src/app/inputs.ts'
-import { type LaidPacket, layOutPacket } from '../../src/app/lay-out-packet.ts'
+import { layOutPacket } from '../../src/app/lay-out-packet.ts'
 import { openFonts } from '../../src/app/open-fonts.ts'
 import { printPdf } from '../../src/app/print-pdf.ts'
 import { printSvg } from '../../src/app/print-svg.ts'
 import { readModel } from '../../src/app/read-model.ts'
 import type { Page } from '../../src/drawing/page.ts'
 import type { Model, Part, Piece } from '../../src/model/part.ts'
+import type { Printer } from '../../src/paper/printer/printer.ts'
 import { surroundings } from '../app/surroundings.ts'
-import type { ReadBack, Six } from '../readback/read-back.ts'
+import { type ReadBack, unmoved } from '../readback/read-back.ts'
 import { readPdf } from '../readback/read-pdf.ts'
 import { readSvg } from '../readback/read-svg.ts'
 import { compareTemplate, perfect, type Trueness, worse } from './compare.ts'
+import { compareTiles } from './compare-tiles.ts'
 import { exactTemplate, placementAlone } from './exact-template.ts'
+import { areaOf, beforeCorrection, inverse, seenThrough, sixOf, within } from './on-page.ts'
 import { barDeviation } from './scale-bars.ts'
 
 /** How true the files of one plan on one paper are. */
@@ -25,43 +28,24 @@ export type Measured = {
 
 export const formats = ['PDF', 'SVG', 'SVG for machines'] as const
 
+/** A printer as it may be, with a lean: it makes lengths across 0.6 % short and those along 0.4 % long. */
+export const somePrinter: Printer = { name: 'attic', across: 0.994, along: 1.004, lean: 0.002 }
+
 /**
- * Prints a plan as PDF and SVG, reads the files back and measures them against the model. What does not fit the
- * paper goes on one of its own, as large as it has to be.
+ * Prints a plan as PDF and SVG, reads the files back and measures every page against the model, before what corrects it
+ * for a printer.
  */
-export async function measurePlan(name: string, text: string, paper: string): Promise<readonly Measured[]> {
-  const { model } = readModel({ text, file: name })
-  if (model === undefined) throw new Error(`${name} cannot be printed`)
-  const laid = layOut(model, { paper })
-  const found = laid.count === 0 ? [] : await measurePackets(name, text, model, { paper })
-  const parts = laid.findings.flatMap(f => (f.rule === 'does-not-fit' ? (f.places[0]?.part ?? []) : []))
-  if (parts.length === 0) return found
-  const choices = { paper: paperFor(laid), parts: [...new Set(parts)] }
-  return [...found, ...(await measurePackets(name, text, model, choices))]
-}
-
-function layOut(model: Model, choices: Choices): LaidPacket {
-  return layOutPacket(model, choices, openFonts(surroundings.fonts), undefined)
-}
-
-/** More than what margins and furniture take on any page. */
-const furnitureRoom = 80
-
-function paperFor({ findings }: LaidPacket): string {
-  const sides = findings.flatMap(f => (f.rule === 'does-not-fit' ? [f.facts] : []))
-  const side = (key: 'width' | 'height'): number =>
-    Math.ceil(Math.max(...sides.map(facts => facts[key].value)) + furnitureRoom)
-  return `${side('width')}x${side('height')}mm`
-}
-
-async function measurePackets(
+export async function measurePlan(
   plan: string,
   text: string,
-  model: Model,
-  choices: Choices & { readonly paper: string },
+  paper: string,
+  printer?: Printer,
 ): Promise<readonly Measured[]> {
-  const pages = [...layOut(model, choices).packet.pages]
   const input = { text, file: plan }
+  const { model } = readModel(input)
+  if (model === undefined) throw new Error(`${plan} cannot be printed`)
+  const choices: Choices = { paper, ...(printer === undefined ? {} : { printer }) }
+  const pages = [...layOutPacket(model, choices, openFonts(surroundings.fonts), undefined).packet.pages]
   const { pdf } = await printPdf(input, choices, surroundings)
   const { files } = printSvg(input, choices, surroundings)
   const svg = (name: string): ReadBack => {
@@ -72,47 +56,82 @@ async function measurePackets(
   const pdfPages = await readPdf(pdf!)
   if (pdfPages.length !== pages.length) throw new Error(`the PDF has ${pdfPages.length} pages`)
   const digits = String(pages.length).length
-  const all = (format: Measured['format'], measure: (page: Page, i: number) => Trueness): Measured => ({
+  const svgPages = pages.map(({ number }) => svg(`page-${String(number).padStart(digits, '0')}.svg`))
+  const measured = (format: Measured['format'], trueness: Trueness): Measured => ({
     plan,
-    paper: choices.paper,
+    paper,
     format,
     pages: pages.length,
-    trueness: pages.map(measure).reduce(worse, perfect),
+    trueness,
+  })
+  const machines = handsOf(model).map(({ part, hand }) => {
+    const file = svg(`${part.id}-template${hand === 'mirrored' ? '-mirrored' : ''}.svg`)
+    return compareTemplate(exactTemplate(part, hand, placementAlone(part, hand)), file)
   })
   return [
-    all('PDF', (page, i) => measurePage(model, page, pdfPages[i]!)),
-    all('SVG', page =>
-      measurePage(model, page, svg(`page-${String(page.number).padStart(digits, '0')}.svg`)),
-    ),
-    all('SVG for machines', ({ placed }) => {
-      const { id } = placed[0]!.drawing
-      const { part, hand } = shownIn(model, id)
-      return compareTemplate(exactTemplate(part, hand, placementAlone(part, hand)), svg(`${id}.svg`))
-    }),
+    measured('PDF', measurePages(model, pages, pdfPages)),
+    measured('SVG', measurePages(model, pages, svgPages)),
+    measured('SVG for machines', machines.reduce(worse, perfect)),
   ]
 }
 
-function measurePage(model: Model, { paper, placed }: Page, read: ReadBack): Trueness {
-  const { drawing, matrix } = placed[0]!
-  const { part, hand } = shownIn(model, drawing.id)
-  const six: Six = [matrix.a, matrix.b, matrix.c, matrix.d, matrix.e, matrix.f]
-  const size = Math.max(Math.abs(read.width - paper.width), Math.abs(read.height - paper.height))
-  const { left, right, bottom, top } = drawing.bounds
-  const area = {
-    left: left + matrix.e,
-    right: right + matrix.e,
-    bottom: bottom + matrix.f,
-    top: top + matrix.f,
-  }
-  const bars = Math.max(barDeviation(read, area), size)
-  return worse(compareTemplate(exactTemplate(part, hand, six), read), { ...perfect, bars })
+/**
+ * All pages of a packet against the model: what lies whole on a page by itself, and what lies on several once it is
+ * joined.
+ *
+ * @throws Error when a piece of the model is on no page
+ */
+export function measurePages(model: Model, pages: readonly Page[], reads: readonly ReadBack[]): Trueness {
+  const tiles = new Map<string, ReadBack[]>()
+  const seen = new Set<string>()
+  const found = pages.map((page, i): Trueness => {
+    const read = beforeCorrection(page, reads[i]!)
+    const { paper, placed } = page
+    const size = Math.max(
+      Math.abs(read.width - paper.width),
+      Math.abs(read.height - paper.height),
+      barDeviation(read, placed.map(areaOf)),
+    )
+    const whole = placed.flatMap(one => {
+      const shown = shownIn(model, one.drawing.id)
+      if (shown === undefined) return []
+      seen.add(shown.piece.id)
+      const drawn = within(areaOf(one), read)
+      if (!shown.tile)
+        return [compareTemplate(exactTemplate(shown.part, shown.piece.hand, sixOf(one)), drawn)]
+      const back = seenThrough(inverse(sixOf(one)), drawn)
+      tiles.set(shown.piece.id, [...(tiles.get(shown.piece.id) ?? []), back])
+      return []
+    })
+    return [...whole, { ...perfect, bars: size }].reduce(worse, perfect)
+  })
+  const joined = allPieces(model).flatMap(({ part, piece }) => {
+    if (!seen.has(piece.id)) throw new Error(`${piece.id} is on no page`)
+    const reads = tiles.get(piece.id)
+    return reads === undefined ? [] : [compareTiles(exactTemplate(part, piece.hand, unmoved), reads)]
+  })
+  return [...found, ...joined].reduce(worse, perfect)
 }
 
-/** Which piece a template is of. */
-function shownIn({ parts }: Model, id: string): { readonly part: Part; readonly hand: Piece['hand'] } {
-  for (const part of parts) {
-    if (id === `${part.id}-template`) return { part, hand: 'drawn' }
-    if (id === `${part.id}-template-mirrored`) return { part, hand: 'mirrored' }
-  }
-  throw new Error(`${id} is the template of no part`)
+type PieceOf = { readonly part: Part; readonly piece: Piece }
+
+function allPieces({ parts }: Model): readonly PieceOf[] {
+  return parts.flatMap(part => part.pieces.map(piece => ({ part, piece })))
+}
+
+function handsOf({ parts }: Model): readonly { readonly part: Part; readonly hand: Piece['hand'] }[] {
+  return parts.flatMap(part =>
+    [...new Set(part.pieces.map(({ hand }) => hand))].map(hand => ({ part, hand })),
+  )
+}
+
+/** Which piece a drawing is the template of, or a tile of that; nothing for a key or a cover. */
+function shownIn(model: Model, id: string): (PieceOf & { readonly tile: boolean }) | undefined {
+  const tile = /-tile-\d+$/.test(id)
+  const whole = id.replace(/-tile-\d+$/, '')
+  const found = allPieces(model).find(({ part, piece }) => {
+    const which = part.pieces.length > 1 ? `-${piece.number}` : ''
+    return whole === `${part.id}-template${which}`
+  })
+  return found && { ...found, tile }
 }

@@ -13,4 +13,4 @@ export function plansToMeasure(): readonly { readonly name: string; readonly tex
   })
 }
 
-export const papersToMeasure = ['letter', 'a4'] as const
+export const papersToMeasure = ['letter', 'a4', 'a5', 'tabloid'] as const

@@ -15,12 +15,12 @@ type Bar = { readonly from: Point; readonly to: Point }
  * @throws Error when there are not two bars each way, one of whole inches and one of whole centimetres, that start
  *   at one place
  */
-export function barDeviation({ chains }: ReadBack, drawing: Bounds): number {
+export function barDeviation({ chains }: ReadBack, drawings: readonly Bounds[]): number {
   const bars = chains
     .filter(c => c.paint === 'stroke' && !c.closed && Math.abs(c.width - wide) < sameWidth)
     .filter(c => c.curves.length === 1 && c.curves[0]!.kind === 'line')
     .map(({ curves }): Bar => ({ from: curves[0]!.at(0), to: curves[0]!.at(1) }))
-    .filter(({ from, to }) => !within(from, drawing) || !within(to, drawing))
+    .filter(({ from, to }) => !drawings.some(box => within(from, box) && within(to, box)))
   const across = bars.filter(({ from, to }) => to.x - from.x > Math.abs(to.y - from.y))
   const along = bars.filter(({ from, to }) => to.y - from.y > Math.abs(to.x - from.x))
   if (bars.length !== 4 || across.length !== 2 || along.length !== 2)

@@ -33,7 +33,7 @@ export async function printCards(
   plan: PlanText | undefined,
   choices: CardChoices,
   around: Surroundings,
-): Promise<PrintedPdf> {
+): Promise<Omit<PrintedPdf, 'areaBound'>> {
   const read = plan === undefined ? undefined : readCards(plan, choices.parts)
   const units = read?.style.unit ?? unitsOf(choices.paper)
   const found = { texts: read?.texts ?? new Map(), style: read?.style ?? usualStyle[units] }

@@ -37,6 +37,8 @@ export const paperSentences: Sentences<keyof PaperFacts> = {
     `the font has no picture of ${visible(facts.codes)}; the codes are printed in place of the letters`,
   'unknown-part': ({ facts }) =>
     `there is no part ${quoted(facts.found)}${didYouMean(facts.nearest)}${listed('parts', facts.allowed)}`,
+  'unknown-sheet': ({ facts }) =>
+    `there is no kind of sheet ${quoted(facts.found)}${didYouMean(facts.nearest)}${listed('sheets', facts.allowed)}`,
   'unknown-paper': ({ facts }) =>
     `${quoted(facts.found)} is no paper; wanted: ${visible(facts.wanted)}${didYouMean(facts.nearest)}`,
   'narrower-than-kerf': ({ facts, limit }, { show }) =>

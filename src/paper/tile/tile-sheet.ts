@@ -31,6 +31,7 @@ export function tiled(
     return {
       ...drawing,
       id: `${drawing.id}-tile-${i + 1}`,
+      description: `${drawing.description === undefined ? '' : `${drawing.description}; `}tile ${i + 1} of ${windows.length}`,
       marks: shown,
       bounds: boundsOfMarks(fonts, shown),
       keepWhole: [],

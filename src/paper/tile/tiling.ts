@@ -52,7 +52,7 @@ export function tileDrawing(
   )
   const shown = all.flatMap(({ window }, i) => (cutMarks(drawing.marks, window, fonts).length > 0 ? [i] : []))
   const kept = connected(new Set(shown), neighboursOf(all, turned))
-  const tiles = all.filter((_, i) => kept.has(i)).sort(inReadingOrder(turned))
+  const tiles = all.filter((_, i) => kept.has(i)).sort(inReadingOrder(variant))
   const seams = seamsBetween(
     tiles.map(({ cell }) => cell),
     turned,
@@ -129,11 +129,14 @@ function neighboursOf(tiles: readonly Tile[], turned: boolean): readonly (readon
   return neighbours
 }
 
-function inReadingOrder(turned: boolean): (a: Tile, b: Tile) => number {
+/** Rows from the top, each from the left; where the columns are cut each by itself, these from the left. */
+function inReadingOrder({ turned, columnsFirst }: Variant): (a: Tile, b: Tile) => number {
   const laid = ({ cell }: Tile): Bounds => turnedBox(cell, quarterTurns(turned ? 1 : 0))
+  const rowsOnPaper = turned === columnsFirst
   return (a, b) => {
     const [p, q] = [laid(a), laid(b)]
-    return q.top - p.top || p.left - q.left
+    const [down, across] = [q.top - p.top, p.left - q.left]
+    return rowsOnPaper ? down || across : across || down
   }
 }
 

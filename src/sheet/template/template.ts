@@ -84,6 +84,7 @@ function withKey(
     id: about.id,
     kind: 'template',
     part: served.part.id,
+    forMachine: `${served.part.id}-template${mirroredSuffix(served)}`,
     drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
     large: {
       drawing: { ...about, marks, bounds: box, keepWhole: [] },
@@ -136,10 +137,9 @@ const titleAside = 1.5
 
 function aboutSheet(served: Served, { model, copies }: SheetContext): Pick<Drawing, 'id' | 'caption'> {
   const { part, pieces } = served
-  const { hand, number } = pieces[0]
+  const { number } = pieces[0]
   // what tells the sheets apart stands last, so that no two parts, whatever they are called, have the same id
-  const mirrored = hand === 'mirrored' ? '-mirrored' : ''
-  const apart = copies === 'piece' && part.pieces.length > 1 ? `-${number}` : mirrored
+  const apart = copies === 'piece' && part.pieces.length > 1 ? `-${number}` : mirroredSuffix(served)
   return {
     id: `${part.id}-template${apart}`,
     caption: {
@@ -149,6 +149,10 @@ function aboutSheet(served: Served, { model, copies }: SheetContext): Pick<Drawi
       pieces: piecesInWords(served),
     },
   }
+}
+
+function mirroredSuffix({ pieces }: Served): string {
+  return pieces[0].hand === 'mirrored' ? '-mirrored' : ''
 }
 
 function titleOf(served: Served): string {

@@ -1,0 +1,78 @@
+import type { Page } from '../drawing/page.ts'
+import type { Finding, Severity } from '../finding/finding.ts'
+import { sentence } from '../finding/sentence.ts'
+import type { LengthStyle } from '../length/precision.ts'
+import { type LaidPages, type LayOptions, layOneEach, wholeBody } from '../paper/lay-out-pages.ts'
+import { mapShape, pageMapMarks } from '../paper/page-map.ts'
+import { type CoverFacts, coverDrawings } from '../sheet/cover/cover.ts'
+import type { Sheet, SheetContext } from '../sheet/sheet.ts'
+
+/** What a cover tells of: the pages behind it, the sheets on them, and all that was found. */
+export type Covered = {
+  readonly laid: LaidPages
+  readonly sheets: readonly Sheet[]
+  readonly findings: readonly Finding[]
+  readonly style: LengthStyle
+}
+
+/**
+ * The pages of a cover for pages that are laid out already. How many it takes changes the numbers on it, which hardly
+ * ever changes how many it takes; it is made again until both agree.
+ */
+export function layOutCover(
+  covered: Covered,
+  options: LayOptions,
+  context: SheetContext,
+): { readonly count: number; readonly pages: Iterable<Page> } {
+  let count = 1
+  let drawings = coverDrawings(context, factsOf(covered, count, options, context))
+  for (let round = 0; drawings.length !== count && round < mostRounds; round++) {
+    count = drawings.length
+    drawings = coverDrawings(context, factsOf(covered, count, options, context))
+  }
+  const all = drawings.length + covered.laid.count
+  return {
+    count: drawings.length,
+    pages: layOneEach(drawings, 'cover', options, { before: 0, count: all }, context.fonts),
+  }
+}
+
+/** Numbers of one more digit can move a line once; more often they cannot. */
+const mostRounds = 3
+
+/** The worst first. */
+const severities: readonly Severity[] = ['error', 'warning', 'note']
+
+function factsOf(
+  { laid, sheets, findings, style }: Covered,
+  before: number,
+  options: LayOptions,
+  { model }: SheetContext,
+): CoverFacts {
+  const partOf = new Map(sheets.map(({ id, part }) => [id, part]))
+  const labelOf = new Map(model.parts.map(({ id, label }) => [id, label]))
+  return {
+    ...wholeBody(options),
+    pages: before + laid.count,
+    pagesOf: partId =>
+      sheets
+        .filter(({ part }) => part === partId)
+        .flatMap(({ id }) => laid.onPages.get(id) ?? [])
+        .map(page => page + before),
+    findings: severities.flatMap(severity =>
+      findings
+        .filter(finding => finding.severity === severity)
+        .map(finding => ({ severity, words: sentence(finding, style) })),
+    ),
+    maps: laid.large.map(({ id, map }) => {
+      const drawn = map(before)
+      const part = partOf.get(id) ?? id
+      return {
+        part: labelOf.get(part) ?? part,
+        pages: drawn.cells.map(({ page }) => page),
+        shape: mapShape(drawn),
+        draw: into => pageMapMarks(drawn, into),
+      }
+    }),
+  }
+}
