@@ -42,7 +42,7 @@ test('of very many the first are named', () => {
 })
 
 test('a warning stops nothing', async () => {
-  const printed = await printPdf(plan('門', ''), {}, surroundings)
+  const printed = await printPdf(plan('門', ''), { sheets: ['template'] }, surroundings)
   expect(printed.pages).toBe(1)
   expect(printed.pdf).toBeDefined()
 })

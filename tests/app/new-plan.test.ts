@@ -60,11 +60,11 @@ test('what cannot stand in a plan is found', () => {
   }
 })
 
-test('whatever the title, it comes back letter for letter, less white space round it, or is refused', () => {
+test('whatever the title, it comes back word for word, white space made plain, or is refused', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary', minLength: 1 }), title => {
       const { findings, model } = read({ title })
-      if (findings.length === 0) expect(model!.title).toBe(title.trim())
+      if (findings.length === 0) expect(model!.title).toBe(title.trim().replace(/\s+/g, ' '))
     }),
   )
 })

@@ -18,7 +18,7 @@ parts:
 `
 
 function printed(svg: SvgChoices) {
-  return printSvg({ text, file: 'loom.yaml' }, {}, surroundings, svg)
+  return printSvg({ text, file: 'loom.yaml' }, { sheets: ['template'] }, surroundings, svg)
 }
 
 function read(svg: SvgChoices, name: string): ReadBack {

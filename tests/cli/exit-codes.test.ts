@@ -4,7 +4,7 @@ import { demoPlan, soundPlan, testInFolder } from './call.ts'
 testInFolder('print ends with 0, says what it wrote, and what it found', async folder => {
   await folder.write('rack.yaml', soundPlan)
   const { code, out, err } = await folder.call(['print', 'rack.yaml'])
-  expect({ code, out, err }).toEqual({ code: 0, out: 'wrote rack.pdf: 1 page\n', err: 'nothing found\n' })
+  expect({ code, out, err }).toEqual({ code: 0, out: 'wrote rack.pdf: 2 pages\n', err: 'nothing found\n' })
   expect(await folder.names()).toEqual(['rack.pdf', 'rack.yaml'])
 })
 
@@ -13,7 +13,7 @@ testInFolder('svg ends with 0 and says what it wrote', async folder => {
   const { code, out, err } = await folder.call(['svg', 'rack.yaml'])
   expect({ code, out, err }).toEqual({
     code: 0,
-    out: 'wrote rack: 1 page, 1 part drawing\n',
+    out: 'wrote rack: 2 pages, 1 part drawing\n',
     err: 'nothing found\n',
   })
 })
@@ -73,7 +73,7 @@ testInFolder('print --strict of it ends with 1, and the PDF is written', async f
 testInFolder('a part that does not fit is said, and the others are printed', async folder => {
   await folder.write('long.yaml', `${soundPlan}  beam:\n    size: 9000 x 9000 x 8\n`)
   const { code, out, err } = await folder.call(['print', 'long.yaml'])
-  expect({ code, out }).toEqual({ code: 0, out: 'wrote long.pdf: 1 page\n' })
+  expect({ code, out }).toEqual({ code: 0, out: 'wrote long.pdf: 2 pages\n' })
   expect(err).toContain('does not fit on A4 paper')
 })
 

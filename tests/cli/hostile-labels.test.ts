@@ -17,7 +17,7 @@ const printedLabel = 'rail [U+202E]abc[U+202C] [U+05E9] <b>&amp;</b>'
 
 testInFolder('markup and right-to-left text in labels are shown as text in the PDF', async folder => {
   await folder.write('rack.yaml', plan)
-  const { code, err } = await folder.call(['print', 'rack.yaml'])
+  const { code, err } = await folder.call(['print', 'rack.yaml', '--sheet', 'template'])
   expect(code).toBe(0)
   expect(err).toContain('warning: the font has no picture of U+202E, U+202C, U+05E9')
   const data = new Uint8Array(await readFile(folder.in('rack.pdf')))
@@ -32,7 +32,7 @@ testInFolder('markup and right-to-left text in labels are shown as text in the P
 
 testInFolder('markup and right-to-left text in labels are no markup in the SVG files', async folder => {
   await folder.write('rack.yaml', plan)
-  expect((await folder.call(['svg', 'rack.yaml'])).code).toBe(0)
+  expect((await folder.call(['svg', 'rack.yaml', '--sheet', 'template'])).code).toBe(0)
   const names = await readdir(folder.in('rack'))
   expect(names).toHaveLength(2)
   for (const name of names) {

@@ -45,15 +45,25 @@ testInFolder(
   async folder => {
     await mkdir(folder.in('car'))
     await folder.write('car/note.txt', 'mine')
-    const { code, out } = await folder.call(['svg', demoPlan, '-o', 'car', '--part', 'side-frame', 'floor'])
+    const { code, out } = await folder.call([
+      'svg',
+      demoPlan,
+      '-o',
+      'car',
+      '--part',
+      'side-frame',
+      'floor',
+      '--sheet',
+      'template',
+    ])
     expect({ code, out }).toEqual({ code: 0, out: 'wrote car: 2 pages, 3 part drawings\n' })
     expect((await readdir(folder.in('car'))).sort()).toEqual([
       'floor-template.svg',
       'note.txt',
       'page-1.svg',
       'page-2.svg',
-      'side-frame-template-1.svg',
-      'side-frame-template-2.svg',
+      'side-frame-template-mirrored.svg',
+      'side-frame-template.svg',
     ])
   },
 )
@@ -66,6 +76,8 @@ testInFolder('--part may be said several times, and print keeps the order of the
     'roof',
     '--part',
     'floor',
+    '--sheet',
+    'template',
     '-o',
     'a.pdf',
   ])

@@ -6,12 +6,16 @@ const twoRails = soundPlan.replace('rail:\n', 'rail:\n    make: 2\n')
 
 testInFolder('--copies part draws one for all pieces, --copies piece one for each', async folder => {
   await folder.write('rack.yaml', twoRails)
-  const names = async (copies: string) => {
-    expect((await folder.call(['svg', 'rack.yaml', '-o', copies, '--copies', copies])).code).toBe(0)
-    return (await readdir(folder.in(copies))).filter(name => name.startsWith('rail'))
+  const drawn = async (copies: string) => {
+    const args = ['svg', 'rack.yaml', '-o', copies, '--copies', copies, '--sheet', 'template']
+    expect((await folder.call(args)).code).toBe(0)
+    expect(await readdir(folder.in(copies))).toEqual(['page-1.svg', 'rail-template.svg'])
+    return (await readFile(folder.in(`${copies}/page-1.svg`), 'utf8')).match(/<g id="rail-template[^"]*"/g)
   }
-  expect(await names('part')).toHaveLength(1)
-  expect(await names('piece')).toHaveLength(2)
+  expect(
+    (await drawn('part'))?.filter(group => /template"/.test(group) || /template-\d"/.test(group)),
+  ).toHaveLength(1)
+  expect((await drawn('piece'))?.filter(group => /template-\d"/.test(group))).toHaveLength(2)
 })
 
 for (const [option, value, sentence] of [

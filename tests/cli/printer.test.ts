@@ -24,7 +24,7 @@ testInFolder('printer keeps what was read, and print is corrected for it and say
   // the shares are the readings over the bars of 180 and 240 mm
   expect(file.printers).toEqual([{ name: 'laser', across: 179.1 / 180, along: 239.6 / 240, lean: 0 }])
   const print = await folder.call(['print', 'rack.yaml', '--printer', 'laser'], { env: env(folder) })
-  expect(print).toMatchObject({ code: 0, out: 'wrote rack.pdf: 1 page\n' })
+  expect(print).toMatchObject({ code: 0, out: 'wrote rack.pdf: 2 pages\n' })
   const plain = await folder.call(['print', 'rack.yaml', '-o', 'plain.pdf'], { env: env(folder) })
   expect(plain.code).toBe(0)
   expect(await readFile(folder.in('rack.pdf'))).not.toEqual(await readFile(folder.in('plain.pdf')))

@@ -7,6 +7,7 @@ import { readModel } from '../../src/app/read-model.ts'
 import type { Page } from '../../src/drawing/page.ts'
 import type { Model, Part, Piece } from '../../src/model/part.ts'
 import type { Printer } from '../../src/paper/printer/printer.ts'
+import { defaultWorkshop } from '../../src/workshop/defaults.ts'
 import { surroundings } from '../app/surroundings.ts'
 import { type ReadBack, unmoved } from '../readback/read-back.ts'
 import { readPdf } from '../readback/read-pdf.ts'
@@ -42,10 +43,14 @@ export async function measurePlan(
   printer?: Printer,
 ): Promise<readonly Measured[]> {
   const input = { text, file: plan }
-  const { model } = readModel(input)
+  const { model, findings, style } = readModel(input)
   if (model === undefined) throw new Error(`${plan} cannot be printed`)
   const choices: Choices = { paper, ...(printer === undefined ? {} : { printer }) }
-  const pages = [...layOutPacket(model, choices, openFonts(surroundings.fonts), undefined).packet.pages]
+  // the cover tells what was found, so what was found decides how many pages it has
+  const before = { findings, style, workshop: defaultWorkshop }
+  const pages = [
+    ...layOutPacket(model, choices, openFonts(surroundings.fonts), undefined, before).packet.pages,
+  ]
   const { pdf } = await printPdf(input, choices, surroundings)
   const { files } = printSvg(input, choices, surroundings)
   const svg = (name: string): ReadBack => {

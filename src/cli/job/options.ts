@@ -8,6 +8,7 @@ export type OutputOptions = {
   readonly shop?: string
   readonly margin?: string
   readonly overlap?: string
+  readonly sheet?: readonly string[]
   readonly copies?: 'piece' | 'part'
 }
 
@@ -23,7 +24,7 @@ export type SvgOptions = OutputOptions & {
 export type CheckOptions = { readonly json?: true; readonly shop?: string; readonly explain?: string }
 
 export function toChoices(
-  { paper, part, margin, overlap, copies }: OutputOptions,
+  { paper, part, sheet, margin, overlap, copies }: OutputOptions,
   shop: PlanText | undefined,
 ): Choices {
   return {
@@ -32,6 +33,7 @@ export function toChoices(
     ...(shop === undefined ? {} : { shop }),
     ...(margin === undefined ? {} : { margin }),
     ...(overlap === undefined ? {} : { overlap }),
+    ...(sheet === undefined ? {} : { sheets: sheet }),
     ...(copies === undefined ? {} : { copies }),
   }
 }
