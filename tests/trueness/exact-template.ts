@@ -25,6 +25,10 @@ export function exactTemplate(part: Part, hand: Piece['hand'], placement: Six): 
   return {
     cuts: contoursOf(part).map(contour => exactContour(contour, place)),
     holes: features.flatMap(({ id, face, shape }) => {
+      if (shape.kind === 'cut-out' && shape.entry !== undefined) {
+        const { centre, diameter } = shape.entry
+        return [{ name: `${part.id}.${id}.entry`, centre: moved(place, centre), radius: diameter / 2 }]
+      }
       const shows =
         face === 'front' || (face === 'back' && shape.kind === 'bore' && shape.depth === 'through')
       if (shape.kind !== 'bore' || !shows) return []
@@ -38,7 +42,7 @@ export function exactTemplate(part: Part, hand: Piece['hand'], placement: Six): 
 function contoursOf({ drawn }: Part): readonly Contour[] {
   const outline = finishedOutline(drawn).flatMap(({ outer, holes }) => [outer, ...holes])
   const pockets = drawn.features.flatMap(({ face, shape }) =>
-    face === 'front' && shape.kind === 'pocket' ? [shape.region.outer] : [],
+    face === 'front' && (shape.kind === 'pocket' || shape.kind === 'cut-out') ? [shape.region.outer] : [],
   )
   return [...outline, ...pockets]
 }

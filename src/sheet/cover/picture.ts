@@ -14,6 +14,8 @@ const largestScale = 1 / 2
 /** The part's lines to cut to and its holes, made small to lie in a box, in the middle of it. */
 export function partPicture({ id, drawn }: Part, into: Bounds): readonly Mark[] {
   const outline = finishedOutline(drawn)
+  // notches may leave nothing of a part; the check says so, and there is nothing to picture
+  if (outline.length === 0) return []
   const { left, right, bottom, top } = boundsOfRegions(outline)
   const factor = Math.min(
     (into.right - into.left) / (right - left),
