@@ -10,8 +10,9 @@ const root = fileURLToPath(new URL('../', import.meta.url))
 
 /** Page of the demo packet, and the picture's name. */
 const pictures = [
-  { page: 1, name: 'template-side-frame' },
-  { page: 3, name: 'template-floor' },
+  { page: 1, name: 'cover' },
+  { page: 3, name: 'templates-of-a-pair' },
+  { page: 6, name: 'small-parts-share-a-page' },
 ] as const
 
 /** Small enough for a web page, large enough to read. */
