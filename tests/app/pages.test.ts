@@ -8,6 +8,8 @@ import { surroundings } from './surroundings.ts'
 
 const demo = readFileSync(new URL('../../examples/cliff-railway/cliff-railway.yaml', import.meta.url), 'utf8')
 
+const gate = readFileSync(new URL('../../examples/garden-gate/garden-gate.yaml', import.meta.url), 'utf8')
+
 /** In millimetres, with what the demo has not: mortises, a face edge on top, the reference end at the right. */
 const loom = `paperjig: 1
 title: Hand loom
@@ -46,6 +48,15 @@ const cases = [
     { ...templates, paper: 'letter', parts: ['bench-end'] },
     0,
   ],
+  [
+    'a-tapered-outline-with-a-cut-out-and-its-entry-hole',
+    demo,
+    { ...templates, paper: 'letter', parts: ['under-frame'] },
+    0,
+  ],
+  ['discs-with-a-circle-of-holes', demo, { ...templates, paper: 'letter', parts: ['wheel'] }, 0],
+  ['the-cover-says-what-to-settle-first', demo, { paper: 'letter', sheets: ['cover'] }, 0],
+  ['an-arched-rail-over-two-pages', gate, { ...templates, paper: 'a4', parts: ['arched-rail'] }, 0],
   ['a-wide-part-lies-on-its-page', demo, { ...templates, paper: 'letter', parts: ['roof'] }, 0],
   ['a-template-in-millimetres-on-a4', loom, { ...templates, paper: 'a4' }, 0],
 ] as const

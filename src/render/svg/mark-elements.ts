@@ -45,7 +45,8 @@ export function strokes(contours: readonly Contour[], style: LineStyle, corner: 
   const circles: string[] = []
   let data = ''
   for (const contour of contours) {
-    const circle = wholeCircle(contour)
+    // dashes begin where a contour begins, and a circle element has a beginning of its own
+    const circle = style.dashes.length === 0 ? wholeCircle(contour) : undefined
     if (circle === undefined) {
       data += contourData(contour, corner)
       continue
