@@ -5,21 +5,49 @@ import type { Region } from '../geometry/shape/contour.ts'
 import type { Point } from '../geometry/shape/point.ts'
 import type { CutPlan } from '../plan/cut-plan.ts'
 import type { FitName } from '../plan/fit-plan.ts'
+import type { BitPoint } from '../workshop/workshop.ts'
 import type { OutlineFault } from './shape-facts.ts'
 import type { Size } from './size.ts'
 
 /** How deep a cut goes: all the way, or so far (for a bore to its full diameter). */
 export type Depth = 'through' | Size
 
-/** A round hole, square to its face; `centre` is on the face. */
+/** A round hole; `centre` is on the face, and its axis is square to the face unless it leans. */
 export type Bore = {
   readonly kind: 'bore'
   readonly centre: Point
   readonly diameter: Size
+  /** Along the axis. */
   readonly depth: Depth
+  readonly lean?: Lean
+  readonly mouth?: Mouth
+  /** What the bit ends in, where the plan says; else as the shop's bits do. */
+  readonly tip?: Tip
   /** The pin that goes in, where the plan asks for the hole by its pin. */
   readonly for?: BoredFor
 }
+
+/** How a bore leans out of the square. */
+export type Lean = {
+  /**
+   * The sight line: the direction on the face that a rod standing in the hole leans to, in radians, positive
+   * anticlockwise from the face's own x as it is seen from outside.
+   */
+  readonly toward: number
+  /** Between the axis and the square to the face, in radians, above 0 and less than a right angle. */
+  readonly angle: number
+  /** As the plan writes it: one lean, or two of which this is the resultant; angles in radians. */
+  readonly given: readonly { readonly toward: DistanceFrom; readonly angle: number }[]
+}
+
+/** What widens a hole where it enters, square to the bore's axis and about it. */
+export type Mouth =
+  | { readonly kind: 'counterbore'; readonly diameter: Size; readonly depth: Size }
+  /** `angle` is the whole angle of the cone, in radians. */
+  | { readonly kind: 'countersink'; readonly diameter: Size; readonly angle: number }
+
+/** The end of a bit; `angle` is that between the cutting edges of a twist drill, in radians. */
+export type Tip = { readonly point: BitPoint; readonly angle?: number }
 
 /** The diameter that a pin and its fit ask for, in millimetres, before it is taken up to a bit of the shop. */
 export type BoredFor = {

@@ -65,8 +65,11 @@ function mirrorFeature(solid: Solid, feature: Feature): Feature {
   const matrix = mirrorOf(faceOf(solid, feature.face))
   const mirrored = (region: Region) => transformRegion(region, matrix)
   switch (shape.kind) {
-    case 'bore':
-      return { ...feature, shape: { ...shape, centre: apply(matrix, shape.centre) } }
+    case 'bore': {
+      const { lean } = shape
+      const leaning = lean && { lean: { ...lean, toward: Math.PI - lean.toward } }
+      return { ...feature, shape: { ...shape, centre: apply(matrix, shape.centre), ...leaning } }
+    }
     case 'cut-out': {
       const { entry } = shape
       const moved = entry && { entry: { ...entry, centre: apply(matrix, entry.centre) } }

@@ -49,6 +49,12 @@ export type Part = {
   readonly sideNames: { readonly [S in Side]?: string }
   /** How far inside the part's edge its template is cut, to guide the bush of a router. */
   readonly templateOffset?: Size
+  /** How the shape comes from paper to wood: a sheet to glue on, lines marked on the wood, or whichever suits the part. */
+  readonly transfer: Transfer
+  /** The paper for holes on several faces: a panel for each face, or one net to fold round the block. Absent: as suits the part. */
+  readonly wrap?: 'panels' | 'net'
+  /** What the block really measures, where the maker has measured it. */
+  readonly measured?: Measured
   /** What the drawing does not give of the outline. */
   readonly missing: readonly Missing[]
   /** The corners that are rounded or chamfered, in the part and in its cut-outs. */
@@ -60,6 +66,11 @@ export type Part = {
   readonly pieces: readonly Piece[]
   readonly source: Source
 }
+
+export type Transfer = 'template' | 'mark-out' | 'auto'
+
+/** Length, width and thickness as measured on the wood. */
+export type Measured = { readonly length: Size; readonly width: Size; readonly thickness: Size }
 
 /** One piece of wood to make: "side-frame/2". In a mirrored piece every side keeps its name; the end called left lies at the right. */
 export type Piece = {
@@ -96,6 +107,8 @@ export type Model = {
   readonly units: 'inch' | 'mm'
   /** The step that sizes are shown in, in millimetres. */
   readonly precision: number
+  /** Which way round the views of a mark-out stand: third angle, or first. */
+  readonly projection: 'third' | 'first'
   readonly stock: readonly Stock[]
   readonly pins: readonly Pin[]
   readonly parts: readonly Part[]

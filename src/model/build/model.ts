@@ -45,6 +45,7 @@ export function buildModel(
       file: plan.file,
       units: plan.units,
       precision,
+      projection: 'third',
       stock: stock.map(onRack),
       pins: [...context.pins.values()],
       parts: [...parts.values()].filter((p): p is Part => 'drawn' in p),

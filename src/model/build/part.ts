@@ -82,6 +82,7 @@ export function buildPart(
     referenceEnd: plan.referenceEnd.value,
     sideNames: sideNamesOf(plan),
     ...(isKnown(offset) ? { templateOffset: offset } : {}),
+    transfer: 'auto',
     missing: [...shape.missing, ...missing],
     corners: shape.corners,
     ...(shape.taper ? { taper: shape.taper } : {}),
