@@ -1,7 +1,8 @@
 import type { Point } from '../geometry/shape/point.ts'
+import { dot, type Point3 } from '../geometry/solid/point3.ts'
 
-/** A place or direction in a part, in millimetres: x along the length from the drawn left end, y across the width from the bottom edge, z through the thickness from the back to the front. */
-export type Point3 = { readonly x: number; readonly y: number; readonly z: number }
+/** A place or direction in a part: x along the length from the drawn left end, y across the width from the bottom edge, z through the thickness from the back to the front. */
+export type { Point3 }
 
 /**
  * Where a plane lies in a part: `right` and `up` are the directions of its x and y as somebody sees it who looks
@@ -27,8 +28,4 @@ export function toPart(pose: Pose, p: Point): Point3 {
 export function onPlane(pose: Pose, p: Point3): Point {
   const d = { x: p.x - pose.origin.x, y: p.y - pose.origin.y, z: p.z - pose.origin.z }
   return { x: dot(d, pose.right), y: dot(d, pose.up) }
-}
-
-function dot(a: Point3, b: Point3): number {
-  return a.x * b.x + a.y * b.y + a.z * b.z
 }

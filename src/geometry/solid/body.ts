@@ -1,0 +1,75 @@
+import type { Box3 } from './box3.ts'
+import { dot, type Point3 } from './point3.ts'
+import { type Ring, reachOf } from './ring.ts'
+
+/** A convex body, by the point of it that lies farthest in a direction (of any length but none). */
+export type Body = { readonly farthest: (d: Point3) => Point3; readonly box: Box3 }
+
+/** The hull of ellipses: of two a cylinder, a cone or what is left of them between two planes, of one a disc. */
+export function hullOfRings(rings: readonly Ring[]): Body {
+  const farthest = (d: Point3): Point3 => {
+    let best: Ring | undefined
+    let most = -Infinity
+    for (const ring of rings) {
+      const reach = reachOf(ring, d)
+      if (reach > most) {
+        most = reach
+        best = ring
+      }
+    }
+    return farthestOfRing(best!, d)
+  }
+  return { farthest, box: boxBy(farthest) }
+}
+
+/** The hull of points: a prism, a face, a point. */
+export function hullOfPoints(points: readonly Point3[]): Body {
+  const farthest = (d: Point3): Point3 => {
+    let best = points[0]!
+    let most = dot(best, d)
+    for (const p of points) {
+      const reach = dot(p, d)
+      if (reach > most) {
+        most = reach
+        best = p
+      }
+    }
+    return best
+  }
+  return { farthest, box: boxBy(farthest) }
+}
+
+/** How far a body reaches in a direction: the greatest of `d · p` over its points. */
+export function reach(body: Body, d: Point3): number {
+  return dot(body.farthest(d), d)
+}
+
+function farthestOfRing({ centre, u, v }: Ring, d: Point3): Point3 {
+  const a = dot(u, d)
+  const b = dot(v, d)
+  const size = Math.hypot(a, b)
+  // seen from its edge, or a point: its middle lies as far as any
+  if (size === 0) return centre
+  const p = a / size
+  const q = b / size
+  return {
+    x: centre.x + u.x * p + v.x * q,
+    y: centre.y + u.y * p + v.y * q,
+    z: centre.z + u.z * p + v.z * q,
+  }
+}
+
+function boxBy(farthest: (d: Point3) => Point3): Box3 {
+  return {
+    low: {
+      x: farthest({ x: -1, y: 0, z: 0 }).x,
+      y: farthest({ x: 0, y: -1, z: 0 }).y,
+      z: farthest({ x: 0, y: 0, z: -1 }).z,
+    },
+    high: {
+      x: farthest({ x: 1, y: 0, z: 0 }).x,
+      y: farthest({ x: 0, y: 1, z: 0 }).y,
+      z: farthest({ x: 0, y: 0, z: 1 }).z,
+    },
+  }
+}
