@@ -2,6 +2,11 @@ import type { CheckFacts } from '../finding/check-facts.ts'
 import type { Finding } from '../finding/finding.ts'
 import type { Model } from '../model/part.ts'
 import type { Workshop } from '../workshop/workshop.ts'
+import { exitOnFeature } from './inside/exit-on-feature.ts'
+import { holeComesOut } from './inside/hole-comes-out.ts'
+import { holesMeetInside } from './inside/holes-meet-inside.ts'
+import { outOfReach } from './inside/out-of-reach.ts'
+import { wallInside } from './inside/wall-inside.ts'
 import { joinedTwice } from './joint/joined-twice.ts'
 import { pinHoleCount } from './joint/pin-hole-count.ts'
 import { pinHoleDepth } from './joint/pin-hole-depth.ts'
@@ -59,6 +64,11 @@ const rules: { readonly [R in keyof CheckFacts]: Rule<R> } = {
   'neck-too-narrow': neckTooNarrow,
   'too-deep': tooDeep,
   'entry-hole': entryHole,
+  'holes-meet-inside': holesMeetInside,
+  'wall-inside': wallInside,
+  'hole-comes-out': holeComesOut,
+  'exit-on-feature': exitOnFeature,
+  'out-of-reach': outOfReach,
   'bit-missing': bitMissing,
   'template-missing': templateMissing,
   'larger-than-stock': largerThanStock,

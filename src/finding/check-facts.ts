@@ -7,6 +7,7 @@ import type { Quantity } from './quantity.ts'
 export type CheckFacts = MissingFacts &
   OutlineFacts &
   WoodFacts &
+  InsideFacts &
   RowFacts &
   ShopFacts &
   JointFacts &
@@ -78,6 +79,42 @@ export type WoodFacts = {
   }
   /** The hole for the saw's blade. */
   'entry-hole': { readonly diameter?: Quantity }
+}
+
+/** Where in the wood: how far from the reference end, the face edge and the front. */
+export type DepthPlace = {
+  readonly end: string
+  readonly fromEnd: Quantity
+  readonly edge: string
+  readonly fromEdge: Quantity
+  readonly fromFront: Quantity
+}
+
+/** What happens inside the wood, between cuts of whatever faces. `count` are the places that are alike. */
+export type InsideFacts = {
+  /** `other` is the second cut's kind; how far the one has to move to be clear of the other is `measured`. */
+  'holes-meet-inside': DepthPlace & { readonly count: Quantity }
+  /** `other` is a cut's kind, or the name of what bounds the wood; `between`: how it lies between the two. */
+  'wall-inside': DepthPlace & {
+    readonly other: string
+    readonly between: 'beside' | 'crosswise' | 'before'
+    readonly count: Quantity
+  }
+  /** `into` is a cut's kind, or the name of what bounds the wood; `rim`: whether all of the hole's rim comes out there. */
+  'hole-comes-out': DepthPlace & {
+    readonly into: string
+    readonly rim: 'whole' | 'part'
+    readonly count: Quantity
+  }
+  /** A hole that goes through comes out on a cut of the face across from it; `other` is that cut's kind. */
+  'exit-on-feature': DepthPlace & { readonly other: string; readonly face: string; readonly count: Quantity }
+  /** `why`: there is no wood below, it begins so much deeper (`measured`), or the part's own wood is in the way. */
+  'out-of-reach': {
+    readonly what: string
+    readonly why: 'no-wood' | 'deeper' | 'in-the-way'
+    readonly face: string
+    readonly count: Quantity
+  }
 }
 
 /** Rows of holes. */

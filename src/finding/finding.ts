@@ -1,3 +1,4 @@
+import type { FaceName } from './face-name.ts'
 import type { Quantity } from './quantity.ts'
 import type { RuleFacts } from './rules.ts'
 import type { Source } from './source.ts'
@@ -11,7 +12,12 @@ export type Place = {
   readonly piece?: string
   readonly feature?: string
   readonly side?: string
+  /** Where on the drawn part it is to be marked. */
+  readonly at?: Spot
 }
+
+/** A point of a face in the face's own millimetres: x to the right and y up, as somebody sees it from outside. */
+export type Spot = { readonly face: FaceName; readonly x: number; readonly y: number }
 
 export type RuleId = keyof RuleFacts
 

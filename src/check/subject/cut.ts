@@ -53,3 +53,8 @@ export function isHole(cut: Cut): cut is HoleCut {
 export function shareDepth(a: Cut, b: Cut): boolean {
   return a.from < b.to && b.from < a.to
 }
+
+/** Whether what is seen on the face is what goes down into the wood: a hole that leans or has a mouth is seen as a body. */
+export function isStraightDown({ feature: { shape } }: Cut): boolean {
+  return shape.kind !== 'bore' || (shape.lean === undefined && shape.mouth === undefined)
+}

@@ -1,5 +1,6 @@
 import type { Model, Part } from '../../model/part.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
+import { type Inside, insideOf } from './inside.ts'
 import { type Plane, planesOf } from './plane.ts'
 
 /** What the rules ask: the model, the shop it is made in, and every part as the tools find it. */
@@ -9,10 +10,14 @@ export type Subject = {
   readonly parts: readonly PartAtHand[]
 }
 
-export type PartAtHand = { readonly part: Part; readonly planes: readonly Plane[] }
+export type PartAtHand = { readonly part: Part; readonly planes: readonly Plane[]; readonly inside: Inside }
 
 /** What several rules ask of the same part is worked out once. */
 export function subjectOf(model: Model, workshop: Workshop): Subject {
-  const parts = model.parts.map(part => ({ part, planes: planesOf(part) }))
+  const parts = model.parts.map(part => ({
+    part,
+    planes: planesOf(part),
+    inside: insideOf(part, workshop),
+  }))
   return { model, workshop, parts }
 }

@@ -5,7 +5,7 @@ import type { Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { mm, placeOfFeature, wordFor } from '../place.ts'
 import type { Rule } from '../rule.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
+import { type Cut, isHole, isStraightDown } from '../subject/cut.ts'
 import { woodBetween } from './apart.ts'
 import { nearPairs } from './pairs.ts'
 
@@ -14,7 +14,7 @@ export const featuresMeet: Rule<'features-meet'> = {
   find: ({ parts }) =>
     parts.flatMap(({ part, planes }) =>
       planes.flatMap(({ cuts }) =>
-        nearPairs(cuts, coincident)
+        nearPairs(cuts.filter(isStraightDown), coincident)
           .filter(([a, b]) => woodBetween(a, b) <= coincident)
           .flatMap(([a, b]) => judge(part, a, b)),
       ),

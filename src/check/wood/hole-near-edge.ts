@@ -5,7 +5,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { count, mm, placeOfFeature } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type HoleCut, isHole } from '../subject/cut.ts'
+import { type HoleCut, isHole, isStraightDown } from '../subject/cut.ts'
 import { edgeName } from '../subject/edge-name.ts'
 import type { Plane } from '../subject/plane.ts'
 import { worstOfEach } from '../worst-of-each.ts'
@@ -16,7 +16,10 @@ export const holeNearEdge: Rule<'hole-near-edge'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(({ part, planes }) => {
       const near = planes.flatMap(plane =>
-        plane.cuts.filter(isHole).flatMap(cut => nearEdge(plane, cut, workshop)),
+        plane.cuts
+          .filter(isHole)
+          .filter(isStraightDown)
+          .flatMap(cut => nearEdge(plane, cut, workshop)),
       )
       const worst = worstOfEach(
         near,

@@ -3,10 +3,14 @@ import type { ClearWood, Workshop } from '../../workshop/workshop.ts'
 import { type Cut, isHole } from '../subject/cut.ts'
 
 /** The wood that a cut wants beside it: a hole by its diameter, anything else as thick as a wall of the shop. */
-export function clearBeside(cut: Cut, { clear, wall }: Workshop): number {
-  if (!isHole(cut)) return wall
+export function clearBeside(cut: Cut, workshop: Workshop): number {
+  return isHole(cut) ? clearBesideHole(2 * cut.radius, workshop) : workshop.wall
+}
+
+/** The wood that a hole of a diameter wants beside it. */
+export function clearBesideHole(diameter: number, { clear }: Workshop): number {
   const { diameters, least, most } = clear
-  return Math.max(least, Math.min(most, 2 * cut.radius * diameters))
+  return Math.max(least, Math.min(most, diameter * diameters))
 }
 
 /** Wood that is far too thin will break, and what is only thin may. */

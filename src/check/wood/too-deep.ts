@@ -1,12 +1,13 @@
 import { regionBounds } from '../../geometry/measure/bounds.ts'
-import type { Point } from '../../geometry/shape/point.ts'
+import { along, type Point3 } from '../../geometry/solid/point3.ts'
+import type { Placed } from '../../model/feature.ts'
+import { toPart } from '../../model/pose.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { pointLength } from '../../workshop/bits.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
-import { isOfRow, mm, placeOfCut, placeOfFeature, wordFor } from '../place.ts'
+import { comesOut } from '../inside/hole-comes-out.ts'
+import { placeAbove } from '../inside/spot.ts'
+import { isOfRow, mm, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
-import type { Plane } from '../subject/plane.ts'
 import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodUnder } from './wood-under.ts'
@@ -15,22 +16,23 @@ import { woodUnder } from './wood-under.ts'
 export const tooDeep: Rule<'too-deep'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(atHand => {
-      const deep = atHand.planes.flatMap(plane =>
-        plane.cuts.flatMap(cut => tooDeepIn(atHand, plane, cut, workshop)),
-      )
+      const deep = [...deepBores(atHand, workshop), ...deepHollows(atHand, workshop)]
       const worst = worstOfEach(
         deep,
-        ({ cut }) => `${cut.feature.cut} ${cut.feature.face}`,
+        ({ feature }) => `${feature.cut} ${feature.face}`,
         ({ left }) => -left,
       )
-      return worst.map(({ worst: { cut, depth, available, point, left } }) => ({
-        rule: 'too-deep',
-        severity: left <= coincident ? 'error' : 'warning',
-        places: [(isOfRow(cut.feature) ? placeOfCut : placeOfFeature)(atHand.part, cut.feature)],
-        measured: mm(left),
-        limit: mm(workshop.clear.underPoint),
-        facts: { what: wordFor(cut.feature), depth: mm(depth), available: mm(available), point: mm(point) },
-      }))
+      return worst.map(({ worst: { feature, depth, available, point, left, at } }) => {
+        const place = placeAbove(atHand.part, feature, at)
+        return {
+          rule: 'too-deep',
+          severity: left <= coincident ? 'error' : 'warning',
+          places: [isOfRow(feature) ? { ...place, feature: feature.cut } : place],
+          measured: mm(left),
+          limit: mm(workshop.clear.underPoint),
+          facts: { what: wordFor(feature), depth: mm(depth), available: mm(available), point: mm(point) },
+        }
+      })
     }),
   explanation: {
     purpose:
@@ -42,27 +44,49 @@ export const tooDeep: Rule<'too-deep'> = {
 }
 
 type Deep = {
-  readonly cut: Cut
+  readonly feature: Placed
   readonly depth: number
   readonly available: number
   readonly point: number
   readonly left: number
+  /** Where the wood is thinnest under it. */
+  readonly at: Point3
 }
 
-function tooDeepIn(atHand: PartAtHand, plane: Plane, cut: Cut, { bits, clear }: Workshop): readonly Deep[] {
-  const { shape } = cut.feature
-  if (!('depth' in shape) || shape.depth === 'through') return []
-  const depth = shape.depth.mm
-  const available = woodUnder(atHand, plane, middleOf(cut))
-  // where there is no wood at all the cut lies outside the part, which is another rule's business
-  if (available <= coincident) return []
-  const point = isHole(cut) ? pointLength(bits, 2 * cut.radius) : 0
-  const left = available - depth - point
-  return left < clear.underPoint - coincident ? [{ cut, depth, available, point, left }] : []
+/** The true distance from the end of a hole, its point included, to whatever outside lies ahead of it. */
+function deepBores({ inside }: PartAtHand, { clear }: Workshop): readonly Deep[] {
+  return (
+    inside.outward
+      .filter(
+        ({ where, ahead, clear: left }) => where === 'end' && ahead && left < clear.underPoint - coincident,
+      )
+      .filter(near => !comesOut(near))
+      .map(({ bored: { feature, depth, tip, stretches }, clear: left, at }) => ({
+        feature,
+        depth,
+        available: stretches[0]?.to.distance ?? 0,
+        point: tip,
+        left,
+        at,
+      }))
+      // where there is no wood at all the cut lies outside the part, which is another rule's business
+      .filter(({ available }) => available > coincident)
+  )
 }
 
-function middleOf(cut: Cut): Point {
-  if (isHole(cut)) return cut.centre
-  const { left, right, bottom, top } = regionBounds(cut.region)
-  return { x: (left + right) / 2, y: (bottom + top) / 2 }
+function deepHollows(atHand: PartAtHand, { clear }: Workshop): readonly Deep[] {
+  return atHand.planes.flatMap(plane =>
+    plane.cuts.flatMap(({ feature, region }): Deep[] => {
+      const { shape } = feature
+      if (shape.kind === 'bore' || !('depth' in shape) || shape.depth === 'through') return []
+      const depth = shape.depth.mm
+      const { left, right, bottom, top } = regionBounds(region)
+      const middle = { x: (left + right) / 2, y: (bottom + top) / 2 }
+      const available = woodUnder(atHand, plane, middle)
+      const rest = available - depth
+      if (available <= coincident || rest >= clear.underPoint - coincident) return []
+      const at = along(toPart(plane.face.pose, middle), plane.face.pose.out, -depth)
+      return [{ feature, depth, available, point: 0, left: rest, at }]
+    }),
+  )
 }

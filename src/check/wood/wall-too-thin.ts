@@ -4,7 +4,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { count, mm, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
+import { type Cut, isHole, isStraightDown } from '../subject/cut.ts'
 import type { Plane } from '../subject/plane.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodBetween, woodToEdge } from './apart.ts'
@@ -53,7 +53,7 @@ function thinWalls(part: Part, plane: Plane, workshop: Workshop): readonly Findi
 
 /** A notch is an edge, and the wood between it and a hole is the rule of holes near edges. */
 function betweenCuts({ cuts }: Plane, workshop: Workshop): readonly Wall[] {
-  const inside = cuts.filter(({ feature }) => feature.shape.kind !== 'edge-cut')
+  const inside = cuts.filter(cut => cut.feature.shape.kind !== 'edge-cut' && isStraightDown(cut))
   const reach = Math.max(workshop.wall, ...inside.map(cut => clearBeside(cut, workshop)))
   return nearPairs(inside, reach).flatMap(([first, second]) => {
     const limit = Math.max(clearBeside(first, workshop), clearBeside(second, workshop))

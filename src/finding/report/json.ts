@@ -66,7 +66,9 @@ function jsonFinding(finding: Finding, texts: Texts, style: LengthStyle): JsonFi
   }
 }
 
-function jsonPlace({ source, ...rest }: Place, texts: Texts): JsonPlace {
+function jsonPlace({ source, at, ...words }: Place, texts: Texts): JsonPlace {
+  const rest =
+    at === undefined ? words : { ...words, at: { face: at.face, x: toNanometre(at.x), y: toNanometre(at.y) } }
   if (!source) return rest
   const text = texts.get(source.file)
   return { file: source.file, ...(text === undefined ? {} : locate(text, source.from)), ...rest }
@@ -76,5 +78,9 @@ function jsonPlace({ source, ...rest }: Place, texts: Texts): JsonPlace {
 const decimals = 6
 
 function rounded({ value, unit }: Quantity): Quantity {
-  return { value: Number(writeDecimal(value, decimals)), unit }
+  return { value: toNanometre(value), unit }
+}
+
+function toNanometre(value: number): number {
+  return Number(writeDecimal(value, decimals))
 }

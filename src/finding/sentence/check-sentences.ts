@@ -1,4 +1,5 @@
 import type { CheckFacts } from '../check-facts.ts'
+import { insideSentences } from './inside-sentences.ts'
 import { jointSentences } from './joint-sentences.ts'
 import { missingSentences } from './missing-sentences.ts'
 import { nameSentences } from './name-sentences.ts'
@@ -12,6 +13,7 @@ export const checkSentences: Sentences<keyof CheckFacts> = {
   ...missingSentences,
   ...outlineSentences,
   ...woodSentences,
+  ...insideSentences,
   ...rowSentences,
   ...shopSentences,
   ...jointSentences,

@@ -33,7 +33,7 @@ const grains: Readonly<Record<WoodFacts['neck-too-narrow']['grain'], string>> = 
   aslant: 'aslant to the grain',
 }
 
-function named(what: string, name: string | undefined): string {
+export function named(what: string, name: string | undefined): string {
   return name === undefined ? visible(what) : `${what} ${visible(name)}`
 }
 
@@ -47,15 +47,15 @@ function alike({ value }: Quantity): string {
   return value > 1 ? `, as ${value - 1} more of its row,` : ''
 }
 
-function inPlaces({ value }: Quantity): string {
+export function inPlaces({ value }: Quantity): string {
   return value > 1 ? `, and so in ${value} places` : ''
 }
 
-function amountOf(quantity: Quantity | undefined, { show }: Wording): string {
+export function amountOf(quantity: Quantity | undefined, { show }: Wording): string {
   return quantity === undefined ? 'too little' : show(quantity)
 }
 
-function outcome(what: string, severity: Severity): string {
+export function outcome(what: string, severity: Severity): string {
   return `${what} ${severity === 'error' ? 'will' : 'may'} break`
 }
 

@@ -1,0 +1,154 @@
+import type { Body } from '../../geometry/solid/body.ts'
+import { areNear } from '../../geometry/solid/box3.ts'
+import { nearAmong, nearBetween } from '../../geometry/solid/near-boxes.ts'
+import { cross, dot, length, minus, type Point3 } from '../../geometry/solid/point3.ts'
+import { apart, overlap } from '../../geometry/solid/separation.ts'
+import type { Bored } from '../../model/inside/bored.ts'
+import { distanceAlong } from '../../model/inside/bored.ts'
+import type { Hollow } from '../../model/inside/hollow.ts'
+import { coincident } from '../../number/tolerance.ts'
+import type { Workshop } from '../../workshop/workshop.ts'
+import { clearBesideHole } from '../wood/limits.ts'
+
+/** How wood lies between two cuts: along both, at a point where they pass crosswise, or before the end of one. */
+export type Between = 'beside' | 'crosswise' | 'before'
+
+/** A hole and another cut that come nearer to each other inside the wood than they ought to, or meet there. */
+export type Encounter = {
+  readonly first: Bored
+  readonly second: Bored | Hollow
+  /** 0 where they meet. */
+  readonly distance: number
+  /** Where they meet: how far the one has to move to be clear of the other. */
+  readonly overlap: number
+  readonly limit: number
+  readonly between: Between
+  /** On the first and on the second, where they are nearest. */
+  readonly places: readonly [Point3, Point3]
+}
+
+export function isBored(cut: Bored | Hollow): cut is Bored {
+  return 'axis' in cut
+}
+
+/**
+ * All of them within `reach` (mm) that are not seen on one face, in the order of the plan. Cuts that lie side by side as seen on a face are
+ * the business of the rules that look at a face.
+ */
+export function encountersOf(
+  bores: readonly Bored[],
+  hollows: readonly Hollow[],
+  workshop: Workshop,
+  reach: number,
+): readonly Encounter[] {
+  const boxes = bores.map(({ box }) => box)
+  const pairs = nearAmong(boxes, reach).map(([i, j]) => [bores[i]!, bores[j]!] as const)
+  const withHollows = nearBetween(
+    boxes,
+    hollows.map(({ body }) => body.box),
+    reach,
+  ).map(([i, j]) => [bores[i]!, hollows[j]!] as const)
+  return [...pairs, ...withHollows].flatMap(([first, second]) =>
+    isSeenOnAFace(first, second) ? [] : encounter(first, second, workshop, reach),
+  )
+}
+
+/** Whether a hole is as wide all the way down as it is on its face, and square to it. */
+export function isPlain({ shape }: Bored['feature']): boolean {
+  return shape.lean === undefined && shape.mouth === undefined
+}
+
+/** Both square to one face, or to front and back, and at one depth somewhere. */
+function isSeenOnAFace(first: Bored, second: Bored | Hollow): boolean {
+  if (!isPlain(first.feature) || (isBored(second) && !isPlain(second.feature))) return false
+  if (first.face.id === second.face.id) return true
+  const broad = (id: string) => id === 'front' || id === 'back'
+  if (!broad(first.face.id) || !broad(second.face.id)) return false
+  const thickness = Math.abs(dot(minus(first.face.pose.origin, second.face.pose.origin), first.face.pose.out))
+  return first.depth + second.depth > thickness
+}
+
+function encounter(
+  first: Bored,
+  second: Bored | Hollow,
+  workshop: Workshop,
+  reach: number,
+): readonly Encounter[] {
+  const nearest = nearestBodies(first, second, reach)
+  if (nearest === undefined) return []
+  const { distance, places } = nearest
+  if (distance <= coincident) {
+    if (isBored(second) && isOneInAnother(first, second)) return []
+    const by = overlap(nearest.bodies[0], nearest.bodies[1], [first.axis.into, waysOf(second)])
+    return [{ first, second, distance: 0, overlap: by, limit: 0, between: 'crosswise', places }]
+  }
+  const between = betweenOf(first, second, places)
+  const limit = limitOf(between, first, second, workshop)
+  return distance < limit - coincident
+    ? [{ first, second, distance, overlap: 0, limit, between, places }]
+    : []
+}
+
+type Nearest = {
+  readonly distance: number
+  readonly places: readonly [Point3, Point3]
+  readonly bodies: readonly [Body, Body]
+}
+
+function nearestBodies(first: Bored, second: Bored | Hollow, reach: number): Nearest | undefined {
+  let best: Nearest | undefined
+  const others = isBored(second) ? second.inWood.map(({ body }) => body) : [second.body]
+  for (const { body } of first.inWood) {
+    for (const other of others) {
+      const farthest = Math.min(reach, best?.distance ?? Infinity)
+      if (!areNear(body.box, other.box, farthest)) continue
+      const found = apart(body, other, { maxDeviation: coincident, reach: farthest })
+      if (found === undefined || (best !== undefined && found.distance >= best.distance)) continue
+      best = { distance: found.distance, places: [found.first, found.second], bodies: [body, other] }
+    }
+  }
+  return best
+}
+
+function waysOf(cut: Bored | Hollow): Point3 {
+  return isBored(cut) ? cut.axis.into : cut.face.pose.out
+}
+
+/** A narrow hole down the middle of a wide one or towards it: bored in steps, or from both ends, and wanted so. */
+function isOneInAnother(a: Bored, b: Bored): boolean {
+  const aside = length(cross(minus(b.axis.from, a.axis.from), a.axis.into))
+  const parallel = length(cross(a.axis.into, b.axis.into)) <= coincident
+  return parallel && aside <= Math.abs(a.radius - b.radius) + coincident
+}
+
+/** Axes that are less than half a right angle apart run beside each other. */
+const besideAbove = Math.SQRT1_2
+
+function betweenOf(
+  first: Bored,
+  second: Bored | Hollow,
+  [onFirst, onSecond]: readonly [Point3, Point3],
+): Between {
+  if (isAtEnd(first, onFirst)) return 'before'
+  if (!isBored(second)) return 'crosswise'
+  if (isAtEnd(second, onSecond)) return 'before'
+  return Math.abs(dot(first.axis.into, second.axis.into)) > besideAbove ? 'beside' : 'crosswise'
+}
+
+/** Whether a place on a hole is at the end of its full diameter or on the point beyond it. */
+export function isAtEnd(bored: Bored, at: Point3): boolean {
+  return !bored.through && distanceAlong(bored.axis, at) >= bored.depth - coincident
+}
+
+function limitOf(between: Between, first: Bored, second: Bored | Hollow, workshop: Workshop): number {
+  switch (between) {
+    case 'before':
+      return workshop.clear.underPoint
+    case 'crosswise':
+      return workshop.wall
+    case 'beside': {
+      const wider = Math.max(first.radius, isBored(second) ? second.radius : 0)
+      return clearBesideHole(2 * wider, workshop)
+    }
+  }
+}

@@ -1,0 +1,44 @@
+import { isPlaced, type Placed } from '../../model/feature.ts'
+import { type Bored, boredOf, isBore } from '../../model/inside/bored.ts'
+import { type Hollow, hollowOf } from '../../model/inside/hollow.ts'
+import { type Wood, woodOf } from '../../model/inside/walls.ts'
+import type { Part } from '../../model/part.ts'
+import type { Workshop } from '../../workshop/workshop.ts'
+import { clearBesideHole } from '../wood/limits.ts'
+import { type Encounter, encountersOf } from './encounters.ts'
+import { type Outward, outwardOf } from './outward.ts'
+
+/** A part as a solid: its wood, what is bored and cut into it, and what of that comes near to one another. */
+export type Inside = {
+  readonly wood: Wood
+  readonly bores: readonly Bored[]
+  readonly hollows: readonly Hollow[]
+  /** Through holes whose axis meets no wood. */
+  readonly missed: readonly Placed[]
+  readonly encounters: readonly Encounter[]
+  readonly outward: readonly Outward[]
+}
+
+export function insideOf({ drawn }: Part, workshop: Workshop): Inside {
+  const features = drawn.features.filter(isPlaced)
+  const wood = woodOf(drawn)
+  const made = features
+    .filter(isBore)
+    .map(feature => ({ feature, bored: boredOf(drawn, wood, feature, workshop.bits) }))
+  const bores = made.flatMap(({ bored }) => bored ?? [])
+  const missed = made.filter(({ bored }) => bored === undefined).map(({ feature }) => feature)
+  const hollows = features.flatMap(feature => hollowOf(drawn, wood, feature) ?? [])
+  const reach = Math.max(
+    workshop.wall,
+    workshop.clear.underPoint,
+    ...bores.map(({ radius }) => clearBesideHole(2 * radius, workshop)),
+  )
+  return {
+    wood,
+    bores,
+    hollows,
+    missed,
+    encounters: encountersOf(bores, hollows, workshop, reach),
+    outward: outwardOf(bores, wood, reach),
+  }
+}

@@ -1,0 +1,96 @@
+import { pointInRegion } from '../../geometry/measure/inside.ts'
+import { reach as reachOfBody } from '../../geometry/solid/body.ts'
+import { nearBetween } from '../../geometry/solid/near-boxes.ts'
+import { dot, midpoint3, type Point3 } from '../../geometry/solid/point3.ts'
+import { type Apart, apart } from '../../geometry/solid/separation.ts'
+import { mouthDepth } from '../../model/bore/mouth.ts'
+import { type Bored, distanceAlong } from '../../model/inside/bored.ts'
+import type { Wall, Wood } from '../../model/inside/walls.ts'
+import { coincident } from '../../number/tolerance.ts'
+import { isAtEnd, isPlain } from './encounters.ts'
+
+/**
+ * A hole that comes near to the outside of the wood, or goes through it, elsewhere than where it begins and where a
+ * through hole is meant to come out.
+ */
+export type Outward = {
+  readonly bored: Bored
+  readonly wall: Wall
+  /** The wood between the two; negative: how far the hole reaches beyond. */
+  readonly clear: number
+  /** On the hole, where it is nearest. */
+  readonly at: Point3
+  readonly where: 'mouth' | 'side' | 'end'
+  /** Whether the bit heads for this wall, by less than half a right angle from square. */
+  readonly ahead: boolean
+}
+
+/** Half a right angle: less than that from square is ahead. */
+const aheadAbove = Math.SQRT1_2
+
+/** Every hole with every wall that it is as near to as `reach` (mm), in the order of the plan. */
+export function outwardOf(bores: readonly Bored[], wood: Wood, reach: number): readonly Outward[] {
+  return nearBetween(
+    bores.map(({ box }) => box),
+    wood.walls.map(({ body }) => body.box),
+    reach,
+  ).flatMap(([i, j]) => outward(bores[i]!, wood.walls[j]!, wood, reach))
+}
+
+function outward(bored: Bored, wall: Wall, wood: Wood, reach: number): readonly Outward[] {
+  if (isWanted(bored, wall) || isSeenOnTheFace(bored, wall)) return []
+  const found = nearest(bored, wall, reach)
+  if (found === undefined) return []
+  const { distance, first, second } = found
+  const ahead = dot(wall.plane.normal, bored.axis.into) > aheadAbove
+  const meets = distance <= coincident
+  // what lies between is air where the hole runs through a notch
+  if (!meets && !isWood(wood, midpoint3(first, second))) return []
+  const where = meets && ahead && !bored.through ? 'end' : whereOn(bored, first)
+  if (!meets && where === 'mouth' && isPlain(bored.feature)) return []
+  return [{ bored, wall, clear: meets ? -beyond(bored, wall) : distance, at: first, where, ahead }]
+}
+
+/** The face it begins on, what faces the bit there, and where a through hole is to come out. */
+function isWanted({ axis, face, through, stretches }: Bored, { plane, surface, cut }: Wall): boolean {
+  const heads = dot(plane.normal, axis.into)
+  if (heads < -aheadAbove) return true
+  const begins =
+    Math.abs(dot(plane.normal, axis.from) - plane.offset) <= coincident &&
+    dot(plane.normal, face.pose.out) > aheadAbove
+  if (begins || !through) return begins
+  return surface === stretches.at(-1)?.to.wall.surface || (heads > aheadAbove && cut === undefined)
+}
+
+/** Of a plain hole what runs along it is as near all the way down as it is on the face. */
+function isSeenOnTheFace({ feature, axis, depth }: Bored, { plane }: Wall): boolean {
+  return isPlain(feature) && Math.abs(dot(plane.normal, axis.into)) * depth <= coincident
+}
+
+function nearest(bored: Bored, { body }: Wall, reach: number): Apart | undefined {
+  let best: Apart | undefined
+  for (const piece of bored.through ? bored.inWood : bored.pieces) {
+    const found = apart(piece.body, body, {
+      maxDeviation: coincident,
+      reach: Math.min(reach, best?.distance ?? Infinity),
+    })
+    if (found !== undefined && (best === undefined || found.distance < best.distance)) best = found
+  }
+  return best
+}
+
+function beyond({ pieces, inWood, through }: Bored, { plane }: Wall): number {
+  const reaches = (through ? inWood : pieces).map(({ body }) => reachOfBody(body, plane.normal))
+  return Math.max(0, Math.max(...reaches) - plane.offset)
+}
+
+function whereOn(bored: Bored, at: Point3): Outward['where'] {
+  if (isAtEnd(bored, at)) return 'end'
+  const { shape } = bored.feature
+  const rim = bored.radius * Math.tan(shape.lean?.angle ?? 0)
+  return distanceAlong(bored.axis, at) <= mouthDepth(shape) + rim + coincident ? 'mouth' : 'side'
+}
+
+function isWood({ regions, thickness }: Wood, p: Point3): boolean {
+  return p.z >= 0 && p.z <= thickness && regions.some(region => pointInRegion(region, p) !== 'outside')
+}

@@ -1,0 +1,75 @@
+import { pointInRegion } from '../../geometry/measure/inside.ts'
+import { dot, type Point3, times } from '../../geometry/solid/point3.ts'
+import { type Cone, type Plane3, reachOf, section } from '../../geometry/solid/ring.ts'
+import { coincident } from '../../number/tolerance.ts'
+import { type Axis, pointAlong } from '../bore/axis.ts'
+import type { Wall, Wood } from './walls.ts'
+
+/** Where an axis goes through the outside of the wood, in millimetres along it. */
+export type Crossing = { readonly distance: number; readonly wall: Wall }
+
+/** A stretch of an axis in the wood. */
+export type Stretch = { readonly from: Crossing; readonly to: Crossing }
+
+/** The stretches of wood that an axis goes through from where it begins, in its order. Notches and cut-outs are air. */
+export function stretchesAlong({ walls, regions, thickness }: Wood, axis: Axis): readonly Stretch[] {
+  const crossings = walls
+    .flatMap((wall): Crossing[] => {
+      const distance = distanceTo(wall.plane, axis)
+      if (distance === undefined || distance < -coincident) return []
+      const at = pointAlong(axis, distance)
+      return isOn(wall, at, regions, thickness) ? [{ distance, wall }] : []
+    })
+    .sort((a, b) => a.distance - b.distance)
+  const stretches: Stretch[] = []
+  let from: Crossing | undefined
+  for (const crossing of crossings) {
+    const leaves = dot(crossing.wall.plane.normal, axis.into) > 0
+    if (!leaves) from ??= crossing
+    else if (from !== undefined) {
+      if (crossing.distance - from.distance > coincident) stretches.push({ from, to: crossing })
+      from = undefined
+    }
+  }
+  return stretches
+}
+
+/** Whether a round bar goes through a wall with all of its rim. */
+export function goesThrough(cone: Cone, { surface, plane }: Wall): boolean {
+  if (typeof surface === 'string') return true
+  if (surface.kind === 'arc') return false
+  const ring = section(cone, plane)
+  if (ring === undefined) return false
+  const size = Math.hypot(surface.to.x - surface.from.x, surface.to.y - surface.from.y)
+  const way: Point3 = {
+    x: (surface.to.x - surface.from.x) / size,
+    y: (surface.to.y - surface.from.y) / size,
+    z: 0,
+  }
+  const low = -reachOf(ring, times(way, -1))
+  const high = reachOf(ring, way)
+  return (
+    low >= dot(way, { ...surface.from, z: 0 }) - coincident &&
+    high <= dot(way, { ...surface.to, z: 0 }) + coincident
+  )
+}
+
+function distanceTo({ normal, offset }: Plane3, { from, into }: Axis): number | undefined {
+  const rate = dot(normal, into)
+  // along the plane, as near as a rounded direction can be
+  if (Math.abs(rate) <= Number.EPSILON) return undefined
+  return (offset - dot(normal, from)) / rate
+}
+
+function isOn({ surface, body }: Wall, at: Point3, regions: Wood['regions'], thickness: number): boolean {
+  if (typeof surface === 'string') return regions.some(region => pointInRegion(region, at) !== 'outside')
+  const { low, high } = body.box
+  return (
+    at.z >= -coincident &&
+    at.z <= thickness + coincident &&
+    at.x >= low.x - coincident &&
+    at.x <= high.x + coincident &&
+    at.y >= low.y - coincident &&
+    at.y <= high.y + coincident
+  )
+}

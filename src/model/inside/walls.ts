@@ -1,0 +1,138 @@
+import { arcChords } from '../../geometry/approximate/chords.ts'
+import { difference } from '../../geometry/boolean/index.ts'
+import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
+import { counterClockwise, orientRegion } from '../../geometry/measure/orient.ts'
+import type { Contour, Region } from '../../geometry/shape/contour.ts'
+import { mirrorAcross } from '../../geometry/shape/matrix.ts'
+import type { Point } from '../../geometry/shape/point.ts'
+import type { Segment } from '../../geometry/shape/segment.ts'
+import { transformRegion } from '../../geometry/shape/transform.ts'
+import { type Body, hullOfPoints } from '../../geometry/solid/body.ts'
+import { dot, type Point3 } from '../../geometry/solid/point3.ts'
+import type { Plane3 } from '../../geometry/solid/ring.ts'
+import { coincident, printable } from '../../number/tolerance.ts'
+import { isPlaced, type Placed } from '../feature.ts'
+import type { Solid } from '../part.ts'
+
+/** A flat piece of the outside of the wood: of its front or back, or of what bounds it as seen on the front. */
+export type Wall = {
+  /** What the maker calls it: "back", "left", "notch step". */
+  readonly name: string
+  /** The notch or cut-out that made it. */
+  readonly cut?: Placed
+  /** Of one surface are the pieces that stand for one edge of the outline. */
+  readonly surface: Segment | 'front' | 'back'
+  /** Its normal leaves the wood. */
+  readonly plane: Plane3
+  readonly body: Body
+}
+
+/** The wood as seen on the front, when all is cut out of it that goes through the thickness, and its outside. */
+export type Wood = {
+  readonly regions: readonly Region[]
+  readonly thickness: number
+  readonly walls: readonly Wall[]
+  /** Planes that all the wood lies on the inner side of: front, back and those straight edges that no part of the outline lies beyond. */
+  readonly bounds: readonly Plane3[]
+}
+
+/** How far inside an arc of the outline the flat pieces may lie that stand for it, in millimetres. */
+export const wallDeviation = printable / 5
+
+export function woodOf(solid: Solid): Wood {
+  const thickness = solid.faces.front.pose.origin.z - solid.faces.back.pose.origin.z
+  const { regions, cuts } = regionsOf(solid)
+  const upright = regions.flatMap(region => {
+    const { outer, holes } = orientRegion(region)
+    return [outer, ...holes].flatMap(contour => wallsAround(contour, thickness, cuts))
+  })
+  const faces = frontAndBack(regions, thickness)
+  const bounds = [...faces.map(({ plane }) => plane), ...convexEdges(solid.outline)]
+  return { regions, thickness, walls: [...faces, ...upright], bounds }
+}
+
+/** The planes of the straight edges of an outline that have all of it on their inner side. */
+function convexEdges(outline: Region): readonly Plane3[] {
+  const { segments } = counterClockwise(outline.outer)
+  const corners = segments.flatMap(s => (s.kind === 'line' ? [s.from] : arcChords(s, wallDeviation)))
+  return segments.flatMap(s => {
+    if (s.kind === 'arc') return []
+    const plane = planeThrough(s.from, s.to)
+    const isOuter = corners.every(
+      ({ x, y }) => dot(plane.normal, { x, y, z: 0 }) <= plane.offset + coincident,
+    )
+    return isOuter ? [plane] : []
+  })
+}
+
+/** Edges that a cut leaves behind carry its name, by which it is found again. */
+function regionsOf(solid: Solid): { regions: readonly Region[]; cuts: ReadonlyMap<string, Placed> } {
+  const cuts = new Map<string, Placed>()
+  const waste = solid.features.filter(isPlaced).flatMap(feature => {
+    const { shape } = feature
+    if (shape.kind !== 'edge-cut' && shape.kind !== 'cut-out') return []
+    const tag = `${shape.kind === 'cut-out' ? 'cut-out' : 'notch'} ${feature.id}`
+    cuts.set(tag, feature)
+    const { left, right } = boundsOfRegions([solid.faces.back.region])
+    const behind = feature.face === 'back'
+    const region = behind ? transformRegion(shape.region, mirrorAcross((left + right) / 2)) : shape.region
+    return [tagged(region, tag)]
+  })
+  if (waste.length === 0) return { regions: [solid.outline], cuts }
+  const left = difference([solid.outline], waste)
+  return { regions: left.ok ? left.value : [solid.outline], cuts }
+}
+
+function tagged({ outer, holes }: Region, tag: string): Region {
+  const named = ({ segments, closed }: Contour) => ({ segments: segments.map(s => ({ ...s, tag })), closed })
+  return { outer: named(outer), holes: holes.map(named) }
+}
+
+function frontAndBack(regions: readonly Region[], thickness: number): readonly Wall[] {
+  const { left, right, bottom, top } = boundsOfRegions(regions)
+  const at = (z: number) =>
+    hullOfPoints([
+      { x: left, y: bottom, z },
+      { x: right, y: bottom, z },
+      { x: right, y: top, z },
+      { x: left, y: top, z },
+    ])
+  return [
+    {
+      name: 'front',
+      surface: 'front',
+      plane: { normal: { x: 0, y: 0, z: 1 }, offset: thickness },
+      body: at(thickness),
+    },
+    { name: 'back', surface: 'back', plane: { normal: { x: 0, y: 0, z: -1 }, offset: 0 }, body: at(0) },
+  ]
+}
+
+/** The contour has the wood on its left. */
+function wallsAround(
+  { segments }: Contour,
+  thickness: number,
+  cuts: ReadonlyMap<string, Placed>,
+): readonly Wall[] {
+  return segments.flatMap(surface => {
+    const cut = surface.tag === undefined ? undefined : cuts.get(surface.tag)
+    const points = surface.kind === 'line' ? [surface.from, surface.to] : arcChords(surface, wallDeviation)
+    return points.slice(1).map((to, i): Wall => {
+      const from = points[i]!
+      return {
+        name: surface.tag ?? 'edge',
+        ...(cut === undefined ? {} : { cut }),
+        surface,
+        plane: planeThrough(from, to),
+        body: hullOfPoints([0, thickness].flatMap(z => [from, to].map(({ x, y }) => ({ x, y, z })))),
+      }
+    })
+  })
+}
+
+/** The upright plane through two points of the front, with the wood on the left of the way from one to the other. */
+export function planeThrough(from: Point, to: Point): Plane3 {
+  const size = Math.hypot(to.x - from.x, to.y - from.y)
+  const normal: Point3 = { x: (to.y - from.y) / size, y: (from.x - to.x) / size, z: 0 }
+  return { normal, offset: dot(normal, { ...from, z: 0 }) }
+}
