@@ -102,8 +102,8 @@ function outside({ inside }: PartAtHand): readonly Out[] {
 }
 
 /** A stopped hole that comes out at its end is too deep, which is a rule of its own. */
-export function comesOut({ clear, where, wall }: Outward): boolean {
-  return clear <= 0 && !(where === 'end' && wall.cut === undefined)
+function comesOut({ clear, where }: Outward): boolean {
+  return clear <= 0 && where !== 'end'
 }
 
 function severityOf({ cut, rim, bored }: Out): Severity {

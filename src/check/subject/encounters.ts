@@ -3,12 +3,14 @@ import { areNear } from '../../geometry/solid/box3.ts'
 import { nearAmong, nearBetween } from '../../geometry/solid/near-boxes.ts'
 import { cross, dot, length, minus, type Point3 } from '../../geometry/solid/point3.ts'
 import { apart, overlap } from '../../geometry/solid/separation.ts'
+import type { Placed } from '../../model/feature.ts'
 import type { Bored } from '../../model/inside/bored.ts'
 import { distanceAlong } from '../../model/inside/bored.ts'
 import type { Hollow } from '../../model/inside/hollow.ts'
-import { coincident } from '../../number/tolerance.ts'
+import { coincident, printable } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { clearBesideHole } from '../wood/limits.ts'
+import { type Seen, woodSeenBetween } from './seen.ts'
 
 /** How wood lies between two cuts: along both, at a point where they pass crosswise, or before the end of one. */
 export type Between = 'beside' | 'crosswise' | 'before'
@@ -32,12 +34,13 @@ export function isBored(cut: Bored | Hollow): cut is Bored {
 }
 
 /**
- * All of them within `reach` (mm) that are not seen on one face, in the order of the plan. Cuts that lie side by side as seen on a face are
- * the business of the rules that look at a face.
+ * All of them within `reach` (mm), in the order of the plan. What shows on a face as badly as it is inside is left to
+ * the rules that look at a face; what is worse inside is said there and not on the face.
  */
 export function encountersOf(
   bores: readonly Bored[],
   hollows: readonly Hollow[],
+  seen: Seen,
   workshop: Workshop,
   reach: number,
 ): readonly Encounter[] {
@@ -49,13 +52,26 @@ export function encountersOf(
     reach,
   ).map(([i, j]) => [bores[i]!, hollows[j]!] as const)
   return [...pairs, ...withHollows].flatMap(([first, second]) =>
-    isSeenOnAFace(first, second) ? [] : encounter(first, second, workshop, reach),
+    isSeenOnAFace(first, second)
+      ? []
+      : encounter(first, second, workshop, reach).filter(found => !isSeenAsBad(found, seen)),
   )
 }
 
 /** Whether a hole is as wide all the way down as it is on its face, and square to it. */
 export function isPlain({ shape }: Bored['feature']): boolean {
   return shape.lean === undefined && shape.mouth === undefined
+}
+
+/** The names of two cuts that meet or nearly do inside, whichever is the first. */
+export function pairName(a: Placed, b: Placed): string {
+  return [a.id, b.id].sort().join(' ')
+}
+
+/** The ellipse of a leaning hole shows on a face within a tenth of what can be printed. */
+function isSeenAsBad({ first, second, distance }: Encounter, seen: Seen): boolean {
+  const shown = woodSeenBetween(seen, first.feature, second.feature)
+  return shown !== undefined && shown <= distance + printable
 }
 
 /** Both square to one face, or to front and back, and at one depth somewhere. */

@@ -5,8 +5,10 @@ import { type Wood, woodOf } from '../../model/inside/walls.ts'
 import type { Part } from '../../model/part.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { clearBesideHole } from '../wood/limits.ts'
-import { type Encounter, encountersOf } from './encounters.ts'
+import { type Encounter, encountersOf, pairName } from './encounters.ts'
 import { type Outward, outwardOf } from './outward.ts'
+import type { Plane } from './plane.ts'
+import { seenOn } from './seen.ts'
 
 /** A part as a solid: its wood, what is bored and cut into it, and what of that comes near to one another. */
 export type Inside = {
@@ -16,10 +18,13 @@ export type Inside = {
   /** Through holes whose axis meets no wood. */
   readonly missed: readonly Placed[]
   readonly encounters: readonly Encounter[]
+  /** The pairs of cuts that these are about, by {@link pairName}. */
+  readonly pairs: ReadonlySet<string>
   readonly outward: readonly Outward[]
 }
 
-export function insideOf({ drawn }: Part, workshop: Workshop): Inside {
+export function insideOf({ drawn }: Part, planes: readonly Plane[], workshop: Workshop): Inside {
+  const seen = seenOn(planes)
   const features = drawn.features.filter(isPlaced)
   const wood = woodOf(drawn)
   const made = features
@@ -33,12 +38,14 @@ export function insideOf({ drawn }: Part, workshop: Workshop): Inside {
     workshop.clear.underPoint,
     ...bores.map(({ radius }) => clearBesideHole(2 * radius, workshop)),
   )
+  const encounters = encountersOf(bores, hollows, seen, workshop, reach)
   return {
     wood,
     bores,
     hollows,
     missed,
-    encounters: encountersOf(bores, hollows, workshop, reach),
-    outward: outwardOf(bores, wood, reach),
+    encounters,
+    pairs: new Set(encounters.map(({ first, second }) => pairName(first.feature, second.feature))),
+    outward: outwardOf(bores, wood, seen, reach),
   }
 }

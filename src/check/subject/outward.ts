@@ -1,4 +1,5 @@
 import { pointInRegion } from '../../geometry/measure/inside.ts'
+import { nearestOnSegment } from '../../geometry/measure/nearest.ts'
 import { reach as reachOfBody } from '../../geometry/solid/body.ts'
 import { nearBetween } from '../../geometry/solid/near-boxes.ts'
 import { dot, midpoint3, type Point3 } from '../../geometry/solid/point3.ts'
@@ -8,6 +9,7 @@ import { type Bored, distanceAlong } from '../../model/inside/bored.ts'
 import type { Wall, Wood } from '../../model/inside/walls.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { isAtEnd, isPlain } from './encounters.ts'
+import { isSeenOutside, type Seen, woodSeenBetween } from './seen.ts'
 
 /**
  * A hole that comes near to the outside of the wood, or goes through it, elsewhere than where it begins and where a
@@ -29,12 +31,19 @@ export type Outward = {
 const aheadAbove = Math.SQRT1_2
 
 /** Every hole with every wall that it is as near to as `reach` (mm), in the order of the plan. */
-export function outwardOf(bores: readonly Bored[], wood: Wood, reach: number): readonly Outward[] {
+export function outwardOf(
+  bores: readonly Bored[],
+  wood: Wood,
+  seen: Seen,
+  reach: number,
+): readonly Outward[] {
   return nearBetween(
     bores.map(({ box }) => box),
     wood.walls.map(({ body }) => body.box),
     reach,
-  ).flatMap(([i, j]) => outward(bores[i]!, wood.walls[j]!, wood, reach))
+  )
+    .flatMap(([i, j]) => outward(bores[i]!, wood.walls[j]!, wood, reach))
+    .filter(found => !isSeen(found, seen))
 }
 
 function outward(bored: Bored, wall: Wall, wood: Wood, reach: number): readonly Outward[] {
@@ -47,8 +56,23 @@ function outward(bored: Bored, wall: Wall, wood: Wood, reach: number): readonly 
   // what lies between is air where the hole runs through a notch
   if (!meets && !isWood(wood, midpoint3(first, second))) return []
   const where = meets && ahead && !bored.through ? 'end' : whereOn(bored, first)
-  if (!meets && where === 'mouth' && isPlain(bored.feature)) return []
-  return [{ bored, wall, clear: meets ? -beyond(bored, wall) : distance, at: first, where, ahead }]
+  const clear = meets ? -beyond(bored, wall) : trueDistance(wall, first, distance)
+  return [{ bored, wall, clear, at: first, where, ahead }]
+}
+
+/** From a place to the edge that a flat piece stands for: to an arc as an arc. */
+function trueDistance({ surface }: Wall, at: Point3, distance: number): number {
+  return typeof surface !== 'string' && surface.kind === 'arc'
+    ? nearestOnSegment(surface, at).distance
+    : distance
+}
+
+/** What a face shows: the rim of a hole near an edge, past it, or in a notch. */
+function isSeen({ bored: { feature }, wall: { cut }, clear, where }: Outward, seen: Seen): boolean {
+  if (where === 'end') return false
+  if (clear > 0) return where === 'mouth'
+  if (cut === undefined) return isSeenOutside(seen, feature)
+  return (woodSeenBetween(seen, feature, cut) ?? Infinity) <= coincident
 }
 
 /** The face it begins on, what faces the bit there, and where a through hole is to come out. */

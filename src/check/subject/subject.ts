@@ -14,10 +14,9 @@ export type PartAtHand = { readonly part: Part; readonly planes: readonly Plane[
 
 /** What several rules ask of the same part is worked out once. */
 export function subjectOf(model: Model, workshop: Workshop): Subject {
-  const parts = model.parts.map(part => ({
-    part,
-    planes: planesOf(part),
-    inside: insideOf(part, workshop),
-  }))
+  const parts = model.parts.map(part => {
+    const planes = planesOf(part)
+    return { part, planes, inside: insideOf(part, planes, workshop) }
+  })
   return { model, workshop, parts }
 }

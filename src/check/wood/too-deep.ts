@@ -1,13 +1,14 @@
 import { regionBounds } from '../../geometry/measure/bounds.ts'
-import { along, type Point3 } from '../../geometry/solid/point3.ts'
-import type { Placed } from '../../model/feature.ts'
+import type { Point } from '../../geometry/shape/point.ts'
+import { along, dot, type Point3 } from '../../geometry/solid/point3.ts'
+import type { Mouth, Placed } from '../../model/feature.ts'
 import { toPart } from '../../model/pose.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
-import { comesOut } from '../inside/hole-comes-out.ts'
 import { placeAbove } from '../inside/spot.ts'
 import { isOfRow, mm, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
+import { type Cut, type HoleCut, isHole } from '../subject/cut.ts'
 import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodUnder } from './wood-under.ts'
@@ -16,13 +17,13 @@ import { woodUnder } from './wood-under.ts'
 export const tooDeep: Rule<'too-deep'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(atHand => {
-      const deep = [...deepBores(atHand, workshop), ...deepHollows(atHand, workshop)]
+      const deep = [...deepBores(atHand, workshop), ...deepFloors(atHand, workshop)]
       const worst = worstOfEach(
         deep,
         ({ feature }) => `${feature.cut} ${feature.face}`,
         ({ left }) => -left,
       )
-      return worst.map(({ worst: { feature, depth, available, point, left, at } }) => {
+      return worst.map(({ worst: { feature, what, depth, available, point, left, at } }) => {
         const place = placeAbove(atHand.part, feature, at)
         return {
           rule: 'too-deep',
@@ -30,7 +31,7 @@ export const tooDeep: Rule<'too-deep'> = {
           places: [isOfRow(feature) ? { ...place, feature: feature.cut } : place],
           measured: mm(left),
           limit: mm(workshop.clear.underPoint),
-          facts: { what: wordFor(feature), depth: mm(depth), available: mm(available), point: mm(point) },
+          facts: { what, depth: mm(depth), available: mm(available), point: mm(point) },
         }
       })
     }),
@@ -45,48 +46,74 @@ export const tooDeep: Rule<'too-deep'> = {
 
 type Deep = {
   readonly feature: Placed
+  readonly what: string
+  /** All four straight toward the outside that is ahead, in millimetres. */
   readonly depth: number
   readonly available: number
   readonly point: number
   readonly left: number
-  /** Where the wood is thinnest under it. */
+  /** Where the wood is thinnest. */
   readonly at: Point3
 }
 
-/** The true distance from the end of a hole, its point included, to whatever outside lies ahead of it. */
+/**
+ * The true distance from the end of a stopped hole, its point included, to whatever outside of the wood is ahead of it.
+ * One that leans goes less deep, but the rim of its floor may be deeper than its point.
+ */
 function deepBores({ inside }: PartAtHand, { clear }: Workshop): readonly Deep[] {
-  return (
-    inside.outward
-      .filter(
-        ({ where, ahead, clear: left }) => where === 'end' && ahead && left < clear.underPoint - coincident,
-      )
-      .filter(near => !comesOut(near))
-      .map(({ bored: { feature, depth, tip, stretches }, clear: left, at }) => ({
-        feature,
-        depth,
-        available: stretches[0]?.to.distance ?? 0,
-        point: tip,
-        left,
-        at,
-      }))
-      // where there is no wood at all the cut lies outside the part, which is another rule's business
-      .filter(({ available }) => available > coincident)
+  return inside.outward.flatMap(({ bored, wall, where, ahead, clear: left, at }): Deep[] => {
+    if (where !== 'end' || !ahead || left >= clear.underPoint - coincident) return []
+    const straight = Math.min(1, dot(wall.plane.normal, bored.axis.into))
+    const depth = bored.depth * straight
+    const point = Math.max(bored.tip * straight, bored.radius * Math.sqrt(1 - straight * straight))
+    const { feature } = bored
+    return [{ feature, what: wordFor(feature), depth, available: left + depth + point, point, left, at }]
+  })
+}
+
+function deepFloors(atHand: PartAtHand, { clear }: Workshop): readonly Deep[] {
+  return atHand.planes.flatMap(plane =>
+    plane.cuts.flatMap(cut =>
+      floorsOf(cut).flatMap(({ what, at, depth }): Deep[] => {
+        const available = woodUnder(atHand, plane, at)
+        const left = available - depth
+        // where there is no wood at all the cut lies outside the part, which is another rule's business
+        if (available <= coincident || left >= clear.underPoint - coincident) return []
+        const { pose } = plane.face
+        const floor = along(toPart(pose, at), pose.out, -depth)
+        return [{ feature: cut.feature, what, depth, available, point: 0, left, at: floor }]
+      }),
+    ),
   )
 }
 
-function deepHollows(atHand: PartAtHand, { clear }: Workshop): readonly Deep[] {
-  return atHand.planes.flatMap(plane =>
-    plane.cuts.flatMap(({ feature, region }): Deep[] => {
-      const { shape } = feature
-      if (shape.kind === 'bore' || !('depth' in shape) || shape.depth === 'through') return []
-      const depth = shape.depth.mm
-      const { left, right, bottom, top } = regionBounds(region)
-      const middle = { x: (left + right) / 2, y: (bottom + top) / 2 }
-      const available = woodUnder(atHand, plane, middle)
-      const rest = available - depth
-      if (available <= coincident || rest >= clear.underPoint - coincident) return []
-      const at = along(toPart(plane.face.pose, middle), plane.face.pose.out, -depth)
-      return [{ feature, depth, available, point: 0, left: rest, at }]
-    }),
-  )
+type Floor = Pick<Deep, 'what' | 'depth'> & { readonly at: Point }
+
+/** The flat floors: of a mortise, and of the counterbore of a hole that goes through. */
+function floorsOf(cut: Cut): readonly Floor[] {
+  const { shape } = cut.feature
+  if (!isHole(cut)) {
+    if (!('depth' in shape) || shape.depth === undefined || shape.depth === 'through') return []
+    return [{ what: wordFor(cut.feature), at: middleOf(cut), depth: shape.depth.mm }]
+  }
+  const { mouth, depth } = cut.bore
+  return mouth?.kind === 'counterbore' && depth === 'through' ? [floorOfCounterbore(cut, mouth)] : []
+}
+
+function floorOfCounterbore(
+  { bore, centre }: HoleCut,
+  mouth: Extract<Mouth, { readonly kind: 'counterbore' }>,
+): Floor {
+  const { angle, toward } = bore.lean ?? { angle: 0, toward: 0 }
+  const aside = mouth.depth.mm * Math.sin(angle)
+  return {
+    what: mouth.kind,
+    at: { x: centre.x - aside * Math.cos(toward), y: centre.y - aside * Math.sin(toward) },
+    depth: mouth.depth.mm * Math.cos(angle) + (mouth.diameter.mm / 2) * Math.sin(angle),
+  }
+}
+
+function middleOf(cut: Cut): Point {
+  const { left, right, bottom, top } = regionBounds(cut.region)
+  return { x: (left + right) / 2, y: (bottom + top) / 2 }
 }

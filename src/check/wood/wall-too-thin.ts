@@ -1,11 +1,12 @@
 import type { FindingOf, Place } from '../../finding/finding.ts'
-import type { Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { count, mm, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type Cut, isHole, isStraightDown } from '../subject/cut.ts'
+import { type Cut, isHole } from '../subject/cut.ts'
+import { pairName } from '../subject/encounters.ts'
 import type { Plane } from '../subject/plane.ts'
+import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodBetween, woodToEdge } from './apart.ts'
 import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
@@ -15,7 +16,7 @@ import { sticksOut } from './sticks-out.ts'
 /** Too little wood between two cuts, or between a slot or cut-out and the edge of the part. */
 export const wallTooThin: Rule<'wall-too-thin'> = {
   find: ({ parts, workshop }) =>
-    parts.flatMap(({ part, planes }) => planes.flatMap(plane => thinWalls(part, plane, workshop))),
+    parts.flatMap(atHand => atHand.planes.flatMap(plane => thinWalls(atHand, plane, workshop))),
   explanation: {
     purpose:
       'A thin wall between two holes splits when the second one is bored, and one beside a slot breaks out under the chisel or the saw.',
@@ -27,8 +28,19 @@ export const wallTooThin: Rule<'wall-too-thin'> = {
 
 type Wall = { readonly first: Cut; readonly second?: Cut; readonly measured: number; readonly limit: number }
 
-function thinWalls(part: Part, plane: Plane, workshop: Workshop): readonly FindingOf<'wall-too-thin'>[] {
-  const walls = [...betweenCuts(plane, workshop), ...besideEdges(plane, workshop)]
+function thinWalls(
+  { part, inside }: PartAtHand,
+  plane: Plane,
+  workshop: Workshop,
+): readonly FindingOf<'wall-too-thin'>[] {
+  const walls = [
+    ...betweenCuts(plane, workshop).filter(
+      // what is worse inside the wood is said there
+      ({ first, second }) =>
+        second === undefined || !inside.pairs.has(pairName(first.feature, second.feature)),
+    ),
+    ...besideEdges(plane, workshop),
+  ]
   const worst = worstOfEach(
     walls,
     ({ first, second }) => `${first.feature.cut} ${second?.feature.cut ?? ''}`,
@@ -53,7 +65,7 @@ function thinWalls(part: Part, plane: Plane, workshop: Workshop): readonly Findi
 
 /** A notch is an edge, and the wood between it and a hole is the rule of holes near edges. */
 function betweenCuts({ cuts }: Plane, workshop: Workshop): readonly Wall[] {
-  const inside = cuts.filter(cut => cut.feature.shape.kind !== 'edge-cut' && isStraightDown(cut))
+  const inside = cuts.filter(({ feature }) => feature.shape.kind !== 'edge-cut')
   const reach = Math.max(workshop.wall, ...inside.map(cut => clearBeside(cut, workshop)))
   return nearPairs(inside, reach).flatMap(([first, second]) => {
     const limit = Math.max(clearBeside(first, workshop), clearBeside(second, workshop))
