@@ -4,11 +4,14 @@ import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import { apply, identity, type Matrix } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
-import type { Bore, Placed } from '../../model/feature.ts'
+import type { Bore, EngravedLines, EngravedText, Placed, Shape } from '../../model/feature.ts'
+
+/** A feature that takes wood away; engraving takes no more than shows. */
+export type Taking = Placed & { readonly shape: Exclude<Shape, EngravedLines | EngravedText> }
 
 /** What a feature takes away, as seen on a plane. */
 export type Cut = {
-  readonly feature: Placed
+  readonly feature: Taking
   readonly region: Region
   readonly bounds: Bounds
   /** How deep in the wood it begins and ends, in millimetres from the face of the plane. */
@@ -21,13 +24,13 @@ export type HoleCut = Cut & { readonly bore: Bore; readonly centre: Point; reado
 
 /** `onPlane` leads from the feature's face to the plane, which is so deep; `behind`: it enters from the far side. */
 export function cutOf(
-  feature: Placed,
+  feature: Taking,
   depth: number,
   onPlane: Matrix = identity,
   behind = false,
 ): Cut | HoleCut {
   const { shape } = feature
-  const deep = 'depth' in shape && shape.depth !== 'through' ? shape.depth.mm : depth
+  const deep = depthOf(shape) ?? depth
   const span = behind ? { from: depth - deep, to: depth } : { from: 0, to: deep }
   if (shape.kind !== 'bore') {
     const region = transformRegion(shape.region, onPlane)
@@ -43,6 +46,17 @@ export function cutOf(
   }
   const region = { outer: circle(centre, radius), holes: [] }
   return { feature, region, bounds, ...span, bore: shape, centre, radius }
+}
+
+export function takesWood(feature: Placed): feature is Taking {
+  const { kind } = feature.shape
+  return kind !== 'engraved-lines' && kind !== 'engraved-text'
+}
+
+/** How deep a shape goes into the wood, where it does not go through. */
+export function depthOf(shape: Taking['shape']): number | undefined {
+  if (shape.kind === 'round-over') return shape.radius.mm
+  return 'depth' in shape && shape.depth !== 'through' ? shape.depth.mm : undefined
 }
 
 export function isHole(cut: Cut): cut is HoleCut {

@@ -14,13 +14,11 @@ export type CutReaders = { readonly [K in CutPlan['kind']]: Reader<CutOf<K>> }
 /** Keys of cuts that stand in the plan file's description and are not read yet. */
 export const laterCutKeys = ['lean']
 
-/** The keys that every kind of cut has. */
-export const commonKeys = {
-  at: optional(position),
-  label: optional(label),
-  note: optional(note),
-  page: optional(label),
-}
+/** The keys that every kind of cut has: what the plan says about it in words. */
+export const wordKeys = { label: optional(label), note: optional(note), page: optional(label) }
+
+/** The keys of what has a place. */
+export const commonKeys = { at: optional(position), ...wordKeys }
 
 /** The keys of what is cut into a face. */
 export const onFaceKeys = { ...commonKeys, on: optional(faces) }

@@ -70,8 +70,8 @@ export function withPlainSides(part: Mapping, fail: Fail): Mapping {
 }
 
 function plainCut(cut: Mapping, sideOf: ReadonlyMap<string, Side>, fail: Fail): Mapping {
-  const { at, last, entry, on, toward } = cut
-  const positions = { at, last }
+  const { at, last, stopped, entry, on, toward, edge, edges, short } = cut
+  const positions = { at, last, stopped }
   const changes: Record<string, TreeNode> = {}
   for (const [key, node] of Object.entries(positions)) {
     if (node && isMapping(node)) changes[key] = plainKeys(node, sideOf, fail)
@@ -79,7 +79,7 @@ function plainCut(cut: Mapping, sideOf: ReadonlyMap<string, Side>, fail: Fail): 
   if (entry && isMapping(entry) && entry.at && isMapping(entry.at)) {
     changes.entry = replaced(entry, { at: plainKeys(entry.at, sideOf, fail) })
   }
-  for (const [key, node] of Object.entries({ on, toward })) {
+  for (const [key, node] of Object.entries({ on, toward, edge, edges, short })) {
     if (node) changes[key] = plainWords(node, sideOf)
   }
   return replaced(cut, changes)
