@@ -3,15 +3,16 @@ import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
-import { count, mm, placeOfFeature } from '../place.ts'
+import { count, mm, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type HoleCut, isHole } from '../subject/cut.ts'
+import { type HoleCut, isHole, shareDepth } from '../subject/cut.ts'
+import { woodToEased } from '../subject/eased.ts'
 import { edgeName } from '../subject/edge-name.ts'
 import type { Plane } from '../subject/plane.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
 
-/** A hole whose rim leaves too little wood to the edge of the part, a notch's edge included. */
+/** A hole whose rim leaves too little wood to the edge of the part, a notch's edge included, and a bevelled or eased one at the hole's depth. */
 export const holeNearEdge: Rule<'hole-near-edge'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(({ part, planes }) => {
@@ -42,17 +43,32 @@ export const holeNearEdge: Rule<'hole-near-edge'> = {
 
 type Near = { readonly cut: HoleCut; readonly clear: number; readonly limit: number; readonly edge: string }
 
-function nearEdge({ face, wood, blank }: Plane, cut: HoleCut, workshop: Workshop): readonly Near[] {
+function nearEdge(plane: Plane, cut: HoleCut, workshop: Workshop): readonly Near[] {
+  const { face, wood, blank } = plane
   const around = wood.find(region => pointInRegion(region, cut.centre) === 'inside')
   const nearest = around && nearestOnRegion(around, cut.centre)
   if (around === undefined || nearest === undefined) return []
   const clear = nearest.distance - cut.radius
   const limit = clearBeside(cut, workshop)
+  const slope = nearestSlope(plane, cut)
+  if (slope !== undefined && slope.clear < clear) {
+    // what runs into a slope has a rule of its own
+    const near = slope.clear > coincident && slope.clear < limit - coincident
+    return near ? [{ cut, clear: slope.clear, limit, edge: wordFor(slope.edge.feature) }] : []
+  }
   // what breaks out of the part or runs into a notch has a rule of its own
   if (clear < -coincident || clear >= limit - coincident) return []
   if (clear <= coincident && toEdge(blank, cut) > coincident) return []
   const contour = [around.outer, ...around.holes][nearest.contour]!
   return [{ cut, clear, limit, edge: edgeName(face, contour.segments[nearest.segment]!.tag) }]
+}
+
+/** The bevel or eased edge that comes nearest to the hole at its depth. */
+function nearestSlope({ eased }: Plane, cut: HoleCut) {
+  const slopes = eased
+    .filter(edge => shareDepth(cut, edge))
+    .map(edge => ({ edge, clear: woodToEased(cut, edge) }))
+  return slopes.toSorted((a, b) => a.clear - b.clear)[0]
 }
 
 function toEdge(blank: Region, { centre, radius }: HoleCut): number {

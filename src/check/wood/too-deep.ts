@@ -5,18 +5,18 @@ import { pointLength } from '../../workshop/bits.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { isOfRow, mm, placeOfCut, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
+import { type Cut, depthOf, isHole } from '../subject/cut.ts'
 import type { Plane } from '../subject/plane.ts'
 import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodUnder } from './wood-under.ts'
 
-/** A stopped hole or mortise that comes out on the other side, by the point of the bit perhaps, or nearly does. */
+/** A stopped hole, mortise, groove, rebate or chamfer that comes out on the other side, by the point of the bit perhaps, or nearly does. */
 export const tooDeep: Rule<'too-deep'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(atHand => {
       const deep = atHand.planes.flatMap(plane =>
-        plane.cuts.flatMap(cut => tooDeepIn(atHand, plane, cut, workshop)),
+        [...plane.cuts, ...plane.eased].flatMap(cut => tooDeepIn(atHand, plane, cut, workshop)),
       )
       const worst = worstOfEach(
         deep,
@@ -50,9 +50,8 @@ type Deep = {
 }
 
 function tooDeepIn(atHand: PartAtHand, plane: Plane, cut: Cut, { bits, clear }: Workshop): readonly Deep[] {
-  const { shape } = cut.feature
-  if (!('depth' in shape) || shape.depth === 'through') return []
-  const depth = shape.depth.mm
+  const depth = depthOf(cut.feature.shape)
+  if (depth === undefined) return []
   const available = woodUnder(atHand, plane, middleOf(cut))
   // where there is no wood at all the cut lies outside the part, which is another rule's business
   if (available <= coincident) return []
