@@ -1,10 +1,11 @@
 import { leftOf, tangentAt } from '../geometry/measure/along.ts'
 import { signedArea } from '../geometry/measure/area.ts'
 import type { Region } from '../geometry/shape/contour.ts'
-import { depthUnder } from './depth-under.ts'
+import { depthUnder } from './box-faces.ts'
 import type { Placed } from './feature.ts'
 import { faceOf, type Solid } from './part.ts'
 import { type Point3, type Pose, toPart } from './pose.ts'
+import { extentOf } from './solid-extent.ts'
 import { lineOfStrip } from './strip.ts'
 
 /**
@@ -28,6 +29,7 @@ export type Slope = { readonly point: Point3; readonly out: Point3 }
  */
 export function takenAway(solid: Solid, { face, shape }: Placed): TakenAway | undefined {
   const { pose } = faceOf(solid, face)
+  const through = depthUnder(face, extentOf(solid))
   switch (shape.kind) {
     case 'bore':
     case 'engraved-lines':
@@ -37,16 +39,16 @@ export function takenAway(solid: Solid, { face, shape }: Placed): TakenAway | un
       return {
         pose,
         region: shape.region,
-        depth: shape.depth === 'through' ? depthUnder(solid, face) : shape.depth.mm,
+        depth: shape.depth === 'through' ? through : shape.depth.mm,
       }
     case 'cut-out':
     case 'edge-cut':
-      return { pose, region: shape.region, depth: depthUnder(solid, face) }
+      return { pose, region: shape.region, depth: through }
     case 'groove':
     case 'rebate':
       return { pose, region: shape.region, depth: shape.depth.mm }
     case 'bevel':
-      return sloping(pose, shape.region, shape.shorter.mm, depthUnder(solid, face))
+      return sloping(pose, shape.region, shape.shorter.mm, through)
     case 'chamfer':
       return sloping(pose, shape.region, shape.width.mm, shape.depth.mm)
     case 'round-over':

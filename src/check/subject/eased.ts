@@ -3,7 +3,7 @@ import { nearestOnContour } from '../../geometry/measure/nearest.ts'
 import { regionSeparation } from '../../geometry/measure/separation.ts'
 import type { Bevel, Chamfer, RoundOver } from '../../model/feature.ts'
 import { workedLines } from '../../model/strip.ts'
-import { type Cut, isHole } from './cut.ts'
+import { type Cut, whereSeen } from './cut.ts'
 
 /** An edge that is cut aslant or rounded, with the strip that its face loses. */
 export type Eased = Cut & { readonly shape: Bevel | Chamfer | RoundOver }
@@ -14,17 +14,18 @@ export function isEasing(shape: Cut['feature']['shape']): shape is Eased['shape'
 
 /**
  * How much wood is between a cut and an eased edge, in millimetres, where they come nearest in depth; negative where
- * a hole runs into the slope. The strip narrows from its own face down, so that what lies deeper has more.
+ * a disc runs into the slope. The strip narrows from its own face down, so that what lies deeper has more.
  */
 export function woodToEased(cut: Cut, eased: Eased): number {
-  const behind = eased.feature.face === 'back'
-  const down = behind ? Math.max(0, eased.to - cut.to) : Math.max(0, cut.from - eased.from)
+  const [from, to] = whereSeen(cut)
+  const down = Math.max(0, eased.feature.face === 'back' ? eased.to - to : from - eased.from)
   const gained = stripWidth(eased.shape, 0, eased) - stripWidth(eased.shape, down, eased)
-  if (!isHole(cut)) return regionSeparation(cut.region, eased.region).distance + gained
+  if (cut.disc === undefined) return regionSeparation(cut.region, eased.region).distance + gained
+  const { centre, radius } = cut.disc
   const lines = workedLines(eased.region)
-  const away = Math.min(...lines.map(line => nearestOnContour(line, cut.centre)?.distance ?? Infinity))
-  const inside = pointInRegion(eased.region, cut.centre) !== 'outside'
-  return (inside ? -away : away) + gained - cut.radius
+  const away = Math.min(...lines.map(line => nearestOnContour(line, centre)?.distance ?? Infinity))
+  const inside = pointInRegion(eased.region, centre) !== 'outside'
+  return (inside ? -away : away) + gained - radius
 }
 
 /** How wide the strip is so far down from its face, in millimetres. */

@@ -3,7 +3,7 @@ import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
-import { depthUnder } from '../../model/depth-under.ts'
+import { depthUnder } from '../../model/box-faces.ts'
 import { isPlaced } from '../../model/feature.ts'
 import { silhouette } from '../../model/finished-outline.ts'
 import type { Face, Part } from '../../model/part.ts'
@@ -46,12 +46,12 @@ export function planesOf(part: Part): readonly Plane[] {
 }
 
 function edgePlanes(part: Part, features: readonly Taking[], notches: readonly Cut[]): readonly Plane[] {
-  const { drawn } = part
+  const { drawn, length, width, thickness } = part
   const onEdges = sides.filter(side => side !== 'front' && side !== 'back').map(side => drawn.faces[side])
   return [...onEdges, ...drawn.edges].flatMap(face => {
     const own = features.filter(feature => feature.face === face.id)
     if (own.length === 0) return []
-    const depth = depthUnder(drawn, face.id)
+    const depth = depthUnder(face.id, { length: length.mm, width: width.mm, thickness: thickness.mm })
     return [
       {
         face,

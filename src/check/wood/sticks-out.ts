@@ -16,10 +16,12 @@ import type { Plane } from '../subject/plane.ts'
 export function sticksOut({ blank }: Plane, cut: Cut): Protrusion | undefined {
   // a strip along an edge is as wide as the wood, and where it is not the model has said so
   if (cut.feature.shape.kind === 'rebate') return undefined
-  if (isHole(cut)) return discProtrusion(cut.centre, cut.radius, blank)
+  if (cut.disc) return discProtrusion(cut.disc.centre, cut.disc.radius, blank)
   // a notch may take a rounded corner with it, so it is held against the plain rectangle
   if (cut.feature.shape.kind === 'edge-cut') return protrusion(cut.region, rectangle(regionBounds(blank)))
-  return isConvex(blank) ? protrusion(cut.region, blank) : farthestOutside(cut.region, blank)
+  // the arcs of an ellipse are parts of discs that reach far beyond it
+  if (!isHole(cut) && isConvex(blank)) return protrusion(cut.region, blank)
+  return farthestOutside(cut.region, blank)
 }
 
 /** Whether the boundary turns one way all round: then what sticks out sticks out by a corner or a bulge. */

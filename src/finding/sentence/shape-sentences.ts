@@ -26,8 +26,6 @@ export const shapeSentences: Sentences<keyof ShapeFacts> = {
   'no-arris': noArris,
   'no-straight-edge': ({ facts }) =>
     `the ${visible(facts.edge)} of the outline is not one straight edge, so nothing can be worked along it; name a straight edge (name:), or write edges: all where it is chamfered or rounded over`,
-  'bevel-angle': ({ facts }, { show }) =>
-    `a bevel of ${show(facts.angle)} cannot be cut; the angle counts from square, more than 0° and less than 90°`,
   'nothing-to-run-in': ({ facts }, { show }) =>
     `the stops take ${show(facts.stops)}, and it is ${show(facts.available)} from end to end: there is nothing left to run in`,
   'nothing-left': ({ facts }, { show }) =>

@@ -2,10 +2,10 @@ import type { BevelPlan } from '../../plan/plan.ts'
 import type { Feature } from '../feature.ts'
 import type { Size } from '../size.ts'
 import { featuresAlong, reportNoStrip, toldApart } from './along-arris.ts'
+import { angleWithin } from './angle-within.ts'
 import { arrisBetween } from './arris.ts'
 import { type CutBuilder, unplaced } from './cut-builder.ts'
 import { edgeStrip } from './edge-strip.ts'
-import { resolveAngle } from './resolve-size.ts'
 
 /**
  * An end or edge out of square. The part's size is that of its longer face; the other one is shorter by
@@ -13,17 +13,8 @@ import { resolveAngle } from './resolve-size.ts'
  */
 export const buildBevel: CutBuilder<BevelPlan> = (site, cut) => {
   const { context, extent } = site
-  const angle = resolveAngle(context, cut.angle)
+  const angle = angleWithin(context, cut.angle, 'the angle of the bevel', { above: 0, below: Math.PI / 2 })
   if (angle === undefined) return []
-  if (angle !== 'unknown' && !(angle > 0 && angle < Math.PI / 2)) {
-    context.report({
-      rule: 'bevel-angle',
-      severity: 'error',
-      places: [{ source: cut.angle.source }],
-      facts: { angle: { value: (angle * 180) / Math.PI, unit: 'degree' } },
-    })
-    return []
-  }
   return cut.on.flatMap((on): readonly Feature[] => {
     const arris = arrisBetween(site, cut.short, on)
     if (arris === undefined) return []
