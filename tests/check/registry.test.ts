@@ -18,7 +18,7 @@ parts:
     cuts:
       - { slot: mortise, at: { left: 1, bottom: center }, size: 1 x 3/8, ends: round, depth: 1/2 }
       - { row: pickets, on: top, at: { left: center, front: center }, toward: right, spacing: 1, count: 6, diameter: 1/4, depth: 3/8 }
-      - { hole: pivot, on: left, at: center, diameter: 1/4, depth: 1 }
+      - { hole: pivot, on: left, at: center, diameter: 1/4, depth: 13/16 }
       - { notch: rebate, on: right, at: { bottom: 0 }, size: 1/2 x 1/4 }
 `
   expect(check(modelOf(gate), defaultWorkshop)).toEqual([])

@@ -5,6 +5,7 @@ import { circleAbout } from '../../geometry/solid/ring.ts'
 import { apart } from '../../geometry/solid/separation.ts'
 import type { Placed } from '../../model/feature.ts'
 import type { Bored } from '../../model/inside/bored.ts'
+import type { Hollow } from '../../model/inside/hollow.ts'
 import { goesThrough } from '../../model/inside/stretches.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { count, mm, wordFor } from '../place.ts'
@@ -41,7 +42,7 @@ export const holeComesOut: Rule<'hole-comes-out'> = {
     }),
   explanation: {
     purpose:
-      'A bit that comes out of the wood with part of its rim has nothing to hold it there and wanders; the wood round it breaks away. Where all of the rim comes out in a slot or notch it may be wanted, for a pin perhaps, and is only noted.',
+      'A bit that comes out of the wood with part of its rim has nothing to hold it there and wanders; the wood round it breaks away. A hole that goes right through a slot, groove or notch with all of its rim, as for a pin, is left alone.',
     limit: () => 'no hole comes out but where it is meant to',
     origin: `true distances between the body that the bit takes away and the outside of the wood; ${commonPractice}`,
   },
@@ -58,24 +59,32 @@ type Out = {
 }
 
 function inHollows({ inside }: PartAtHand): readonly Out[] {
-  return inside.encounters.flatMap(encounter => {
+  return inside.encounters.flatMap((encounter): Out[] => {
     const { first, second, distance, overlap, places } = encounter
     if (distance > 0 || isBored(second) || landsOn(encounter) !== undefined) return []
-    const rim = rimLines(first).every(
-      line =>
-        apart(hullOfPoints(line), second.body, { maxDeviation: coincident, reach: coincident }) !== undefined,
-    )
+    if (meets([first.axis.from], second)) return []
+    const rim = rimLines(first).every(line => meets(line, second)) ? 'whole' : 'part'
+    if (rim === 'whole' && first.through && goesOnBehind(second)) return []
     return [
       {
         bored: first,
         into: wordFor(second.feature),
         cut: second.feature,
         by: overlap,
-        rim: rim ? 'whole' : 'part',
+        rim,
         at: midpoint3(...places),
       },
     ]
   })
+}
+
+function meets(points: readonly Point3[], { body }: Hollow): boolean {
+  return apart(hullOfPoints(points), body, { maxDeviation: coincident, reach: coincident }) !== undefined
+}
+
+/** Beyond a slot or groove there is wood again: a hole for a pin goes right through it. At an arris there is none. */
+function goesOnBehind({ feature: { shape } }: Hollow): boolean {
+  return shape.kind === 'pocket' || shape.kind === 'groove'
 }
 
 /** As many lines along the flank of a hole tell whether all of its rim comes out. */
@@ -91,14 +100,13 @@ function rimLines({ axis, radius, depth }: Bored): readonly (readonly [Point3, P
 }
 
 function outside({ inside }: PartAtHand): readonly Out[] {
-  return inside.outward.filter(comesOut).map(({ bored, wall, clear, at }) => ({
-    bored,
-    into: wall.cut === undefined ? wall.name : wordFor(wall.cut),
-    ...(wall.cut === undefined ? {} : { cut: wall.cut }),
-    by: -clear,
-    rim: goesThrough(bored.bar, wall) ? 'whole' : 'part',
-    at,
-  }))
+  return inside.outward.filter(comesOut).flatMap(({ bored, wall, clear, at }): Out[] => {
+    const rim = goesThrough(bored.bar, wall) ? 'whole' : 'part'
+    // right through a notch, as the pin of a hinge goes
+    if (wall.cut !== undefined && rim === 'whole' && bored.through) return []
+    const into = wall.cut === undefined ? wall.name : wordFor(wall.cut)
+    return [{ bored, into, ...(wall.cut === undefined ? {} : { cut: wall.cut }), by: -clear, rim, at }]
+  })
 }
 
 /** A stopped hole that comes out at its end is too deep, which is a rule of its own. */
@@ -106,7 +114,6 @@ function comesOut({ clear, where }: Outward): boolean {
   return clear <= 0 && where !== 'end'
 }
 
-function severityOf({ cut, rim, bored }: Out): Severity {
-  if (cut === undefined) return 'error'
-  return rim === 'whole' && bored.through ? 'note' : 'warning'
+function severityOf({ cut }: Out): Severity {
+  return cut === undefined ? 'error' : 'warning'
 }

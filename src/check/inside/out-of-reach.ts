@@ -53,7 +53,7 @@ type Away = {
 
 /** Holes that begin where there is no wood. What sticks out of its face has a rule of its own. */
 function boresAway({ inside, planes }: PartAtHand): readonly Away[] {
-  const off = new Set(
+  const off: ReadonlySet<Placed> = new Set(
     planes.flatMap(plane => plane.cuts.filter(cut => sticksOut(plane, cut)).map(({ feature }) => feature)),
   )
   const away = inside.bores.flatMap(({ feature, stretches }): Away[] => {

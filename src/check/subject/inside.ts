@@ -32,7 +32,7 @@ export function insideOf({ drawn }: Part, planes: readonly Plane[], workshop: Wo
     .map(feature => ({ feature, bored: boredOf(drawn, wood, feature, workshop.bits) }))
   const bores = made.flatMap(({ bored }) => bored ?? [])
   const missed = made.filter(({ bored }) => bored === undefined).map(({ feature }) => feature)
-  const hollows = features.flatMap(feature => hollowOf(drawn, wood, feature) ?? [])
+  const hollows = features.flatMap(feature => hollowOf(drawn, feature) ?? [])
   const reach = Math.max(
     workshop.wall,
     workshop.clear.underPoint,

@@ -1,8 +1,9 @@
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { nearestOnSegment } from '../../geometry/measure/nearest.ts'
-import { reach as reachOfBody } from '../../geometry/solid/body.ts'
+import { type Body, reach as reachOfBody } from '../../geometry/solid/body.ts'
 import { nearBetween } from '../../geometry/solid/near-boxes.ts'
 import { dot, midpoint3, type Point3 } from '../../geometry/solid/point3.ts'
+import type { Plane3 } from '../../geometry/solid/ring.ts'
 import { type Apart, apart } from '../../geometry/solid/separation.ts'
 import { mouthDepth } from '../../model/bore/mouth.ts'
 import { type Bored, distanceAlong } from '../../model/inside/bored.ts'
@@ -56,15 +57,15 @@ function outward(bored: Bored, wall: Wall, wood: Wood, reach: number): readonly 
   // what lies between is air where the hole runs through a notch
   if (!meets && !isWood(wood, midpoint3(first, second))) return []
   const where = meets && ahead && !bored.through ? 'end' : whereOn(bored, first)
-  const clear = meets ? -beyond(bored, wall) : trueDistance(wall, first, distance)
+  const clear = meets ? -beyond(bored, wall) : trueDistance(bored, wall, found)
   return [{ bored, wall, clear, at: first, where, ahead }]
 }
 
-/** From a place to the edge that a flat piece stands for: to an arc as an arc. */
-function trueDistance({ surface }: Wall, at: Point3, distance: number): number {
-  return typeof surface !== 'string' && surface.kind === 'arc'
-    ? nearestOnSegment(surface, at).distance
-    : distance
+/** The distance closed exactly: to an arc as an arc, to the rest of the plane where it is that which is nearest. */
+function trueDistance(bored: Bored, { surface, plane }: Wall, { distance, first }: Apart): number {
+  if (typeof surface !== 'string' && surface.kind === 'arc') return nearestOnSegment(surface, first).distance
+  const toPlane = plane.offset - farthestOf(bored, plane)
+  return distance - toPlane <= coincident ? toPlane : distance
 }
 
 /** What a face shows: the rim of a hole near an edge, past it, or in a notch. */
@@ -93,8 +94,8 @@ function isSeenOnTheFace({ feature, axis, depth }: Bored, { plane }: Wall): bool
 
 function nearest(bored: Bored, { body }: Wall, reach: number): Apart | undefined {
   let best: Apart | undefined
-  for (const piece of bored.through ? bored.inWood : bored.pieces) {
-    const found = apart(piece.body, body, {
+  for (const own of bodiesOf(bored)) {
+    const found = apart(own, body, {
       maxDeviation: coincident,
       reach: Math.min(reach, best?.distance ?? Infinity),
     })
@@ -103,9 +104,17 @@ function nearest(bored: Bored, { body }: Wall, reach: number): Apart | undefined
   return best
 }
 
-function beyond({ pieces, inWood, through }: Bored, { plane }: Wall): number {
-  const reaches = (through ? inWood : pieces).map(({ body }) => reachOfBody(body, plane.normal))
-  return Math.max(0, Math.max(...reaches) - plane.offset)
+function beyond(bored: Bored, { plane }: Wall): number {
+  return Math.max(0, farthestOf(bored, plane) - plane.offset)
+}
+
+function farthestOf(bored: Bored, { normal }: Plane3): number {
+  return Math.max(...bodiesOf(bored).map(body => reachOfBody(body, normal)))
+}
+
+/** Of a through hole nobody asks what is beyond the wood. */
+function bodiesOf({ pieces, inWood, through }: Bored): readonly Body[] {
+  return (through ? inWood : pieces).map(({ body }) => body)
 }
 
 function whereOn(bored: Bored, at: Point3): Outward['where'] {

@@ -8,12 +8,12 @@ import type { Workshop } from '../../workshop/workshop.ts'
 import { placeAbove } from '../inside/spot.ts'
 import { isOfRow, mm, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type Cut, type HoleCut, isHole } from '../subject/cut.ts'
+import { type Cut, depthOf, type HoleCut, isHole } from '../subject/cut.ts'
 import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodUnder } from './wood-under.ts'
 
-/** A stopped hole or mortise that comes out on the other side, by the point of the bit perhaps, or nearly does. */
+/** A stopped hole, mortise, groove, rebate or chamfer that comes out on the other side, by the point of the bit perhaps, or nearly does. */
 export const tooDeep: Rule<'too-deep'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(atHand => {
@@ -73,7 +73,7 @@ function deepBores({ inside }: PartAtHand, { clear }: Workshop): readonly Deep[]
 
 function deepFloors(atHand: PartAtHand, { clear }: Workshop): readonly Deep[] {
   return atHand.planes.flatMap(plane =>
-    plane.cuts.flatMap(cut =>
+    [...plane.cuts, ...plane.eased].flatMap(cut =>
       floorsOf(cut).flatMap(({ what, at, depth }): Deep[] => {
         const available = woodUnder(atHand, plane, at)
         const left = available - depth
@@ -91,10 +91,9 @@ type Floor = Pick<Deep, 'what' | 'depth'> & { readonly at: Point }
 
 /** The flat floors: of a mortise, and of the counterbore of a hole that goes through. */
 function floorsOf(cut: Cut): readonly Floor[] {
-  const { shape } = cut.feature
   if (!isHole(cut)) {
-    if (!('depth' in shape) || shape.depth === undefined || shape.depth === 'through') return []
-    return [{ what: wordFor(cut.feature), at: middleOf(cut), depth: shape.depth.mm }]
+    const depth = depthOf(cut.feature.shape)
+    return depth === undefined ? [] : [{ what: wordFor(cut.feature), at: middleOf(cut), depth }]
   }
   const { mouth, depth } = cut.bore
   return mouth?.kind === 'counterbore' && depth === 'through' ? [floorOfCounterbore(cut, mouth)] : []

@@ -5,7 +5,8 @@ import { pointInRegion } from '../../geometry/measure/inside.ts'
 import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
-import { finishedOutline } from '../../model/finished-outline.ts'
+import { finishedOutline, silhouette } from '../../model/finished-outline.ts'
+import { engravingMarks } from '../engraving-marks.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
@@ -59,8 +60,11 @@ export function onPart(
   board.draw([pathMark({ layer: 'cut', subject: part.id }, 'cut', cutLines)])
   // where a bush runs along that line, the edge that the bit makes lies outside it
   if (outline !== edge) board.draw([pathMark({ layer: 'cut', subject: part.id }, 'hidden', linesOf(edge))])
-  board.draw(roughCutMarks(outline, part, workshop))
-  board.draw(cuts.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
+  // the paper reaches as far as the wood, which under a bevel may go on beyond the line on the front
+  board.draw(roughCutMarks(outline === edge ? silhouette(solid) : outline, part, workshop))
+  const subjectOf = ({ id }: Placed) => `${part.id}.${id}`
+  board.draw(cuts.flatMap(feature => cutMarks(feature, subjectOf(feature))))
+  board.draw(cuts.flatMap(feature => engravingMarks(feature, subjectOf(feature), fonts)))
   const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
   const sawnOut = cuts.flatMap(({ shape }) => (shape.kind === 'cut-out' ? [shape.region] : []))
   const inOne = (regions: readonly Region[], p: Point) => regions.some(r => pointInRegion(r, p) === 'inside')
