@@ -8,6 +8,14 @@ const degree = (value: number) => ({ value, unit: 'degree' as const })
 const peg: Place = { part: 'beam', feature: 'peg', side: 'top' }
 const post: Place = { part: 'post', feature: 'low', side: 'front' }
 const beam: Place = { part: 'beam' }
+const low: Place = { part: 'beam', feature: 'low', side: 'front', at: { face: 'front', x: 25.4, y: 12.7 } }
+const deep = {
+  end: 'left',
+  fromEnd: mm(25.4),
+  edge: 'bottom',
+  fromEdge: mm(12.7),
+  fromFront: mm(6.35),
+}
 
 /** One finding of every rule of the check and what it says; a rule that is missing here fails the type check. */
 export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
@@ -116,6 +124,43 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     places: [peg],
     measured: mm(3.175),
     says: 'the entry hole of cut-out peg of beam, 1/4" (6.35 mm) wide, goes 1/8" (3.18 mm) past the line',
+  },
+  'holes-meet-inside': {
+    facts: { ...deep, count: count(2) },
+    places: [peg, low],
+    severity: 'error',
+    measured: mm(1.5875),
+    says: 'hole peg of beam meets hole low inside the wood, and so in 2 places, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front; they reach 1/16" (1.59 mm) into each other: move one of them, or make it less deep',
+  },
+  'wall-inside': {
+    facts: { ...deep, other: 'hole', between: 'crosswise', count: count(1) },
+    places: [peg, low],
+    severity: 'error',
+    measured: mm(1.5875 / 2),
+    limit: mm(1.5875),
+    says: 'there is 1/32" (0.79 mm) of wood between hole peg of beam and hole low where they pass crosswise, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front, where 1/16" (1.59 mm) is wanted; the wall will break',
+  },
+  'hole-comes-out': {
+    facts: { ...deep, into: 'left', rim: 'part', count: count(1) },
+    places: [peg],
+    severity: 'error',
+    measured: mm(1.5875),
+    says: 'hole peg of beam comes out at the left, 1/16" (1.59 mm) beyond the wood, with part of its rim, so that the bit wanders, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front',
+  },
+  'exit-on-feature': {
+    facts: { ...deep, other: 'slot', face: 'back', count: count(1) },
+    places: [peg, low],
+    severity: 'error',
+    measured: mm(1.5875),
+    says: 'hole peg of beam comes out of the back where slot low is, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front; move one of them, or stop the hole',
+  },
+  'out-of-reach': {
+    facts: { what: 'hole', why: 'in-the-way', face: 'inner', count: count(1) },
+    places: [peg],
+    severity: 'error',
+    measured: mm(25.4),
+    limit: mm(50.8),
+    says: 'no straight bit reaches hole peg of beam: 1" (25.4 mm) out from its face, inner, the part’s own wood is in its way, and it is 2" (50.8 mm) to the open',
   },
   'row-off-part': {
     facts: { what: 'row', count: count(2), of: count(5), beyond: 'right' },

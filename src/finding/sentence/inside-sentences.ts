@@ -1,4 +1,5 @@
 import type { DepthPlace, InsideFacts } from '../check-facts.ts'
+import type { Place } from '../finding.ts'
 import { visible } from '../visible.ts'
 import { amountOf, inPlaces, named, outcome } from './wood-sentences.ts'
 import { type Sentences, theFeature, type Wording } from './wording.ts'
@@ -6,17 +7,14 @@ import { type Sentences, theFeature, type Wording } from './wording.ts'
 export const insideSentences: Sentences<keyof InsideFacts> = {
   'holes-meet-inside': ({ facts, places, measured }, wording) =>
     `${theFeature('hole', places[0])} meets ${named('hole', places[1]?.feature)} inside the wood${inPlaces(facts.count)}, ${where(facts, wording)}${measured ? `; they reach ${wording.show(measured)} into each other` : ''}: move one of them, or make it less deep`,
-  'wall-inside': ({ facts, places, severity, measured, limit }, wording) => {
-    const second = places[1]
-    const other = second === undefined ? `the ${visible(facts.other)}` : named(facts.other, second.feature)
-    return `there is ${amountOf(measured, wording)} of wood ${betweens[facts.between]} ${theFeature('hole', places[0])} and ${other}${inPlaces(facts.count)}, ${where(facts, wording)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the wall', severity)}`
-  },
+  'wall-inside': ({ facts, places, severity, measured, limit }, wording) =>
+    `there is ${amountOf(measured, wording)} of wood between ${theFeature('hole', places[0])} and ${otherOf(facts.other, places[1])}${betweens[facts.between]}${inPlaces(facts.count)}, ${where(facts, wording)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the wall', severity)}`,
   'hole-comes-out': ({ facts, places, measured }, wording) => {
-    const second = places[1]
-    const into =
-      second === undefined ? `at the ${visible(facts.into)}` : `in ${named(facts.into, second.feature)}`
-    const how = facts.rim === 'whole' ? 'with its whole rim' : 'with part of its rim, where the bit wanders'
-    return `${theFeature('hole', places[0])} comes out ${into}${measured && measured.value > 0 ? `, ${wording.show(measured)} beyond the wood` : ''}, ${how}${inPlaces(facts.count)}, ${where(facts, wording)}`
+    const into = places[1] === undefined ? 'at' : 'in'
+    const by = measured ? `, ${wording.show(measured)} beyond the wood` : ''
+    const rim =
+      facts.rim === 'whole' ? ', with all of its rim' : ', with part of its rim, so that the bit wanders'
+    return `${theFeature('hole', places[0])} comes out ${into} ${otherOf(facts.into, places[1])}${by}${rim}${inPlaces(facts.count)}, ${where(facts, wording)}`
   },
   'exit-on-feature': ({ facts, places }, wording) =>
     `${theFeature('hole', places[0])} comes out of the ${visible(facts.face)} where ${named(facts.other, places[1]?.feature)} is${inPlaces(facts.count)}, ${where(facts, wording)}; move one of them, or stop the hole`,
@@ -29,15 +27,20 @@ export const insideSentences: Sentences<keyof InsideFacts> = {
       case 'deeper':
         return `under ${feature} the wood begins ${measured ? `${show(measured)} ` : ''}below the ${face}, which its depth is counted from; put it on the edge that is there`
       case 'in-the-way':
-        return `no straight bit reaches ${feature}: ${measured ? `${show(measured)} ` : 'a little '}out from the ${face} the part’s own wood is in its way${limit ? `, and it is ${show(limit)} to the open` : ''}`
+        return `no straight bit reaches ${feature}: ${measured ? `${show(measured)} ` : 'a little '}out from its face, ${face}, the part’s own wood is in its way${limit ? `, and it is ${show(limit)} to the open` : ''}`
     }
   },
 }
 
 const betweens: Readonly<Record<InsideFacts['wall-inside']['between'], string>> = {
-  beside: 'between',
-  crosswise: 'where they pass, between',
-  before: 'before the end, between',
+  beside: '',
+  crosswise: ' where they pass crosswise',
+  before: ' at the end of the one',
+}
+
+/** A cut by its name, or what bounds the wood. */
+function otherOf(other: string, second: Place | undefined): string {
+  return second === undefined ? `the ${visible(other)}` : named(other, second.feature)
 }
 
 /** `12 mm from the left, 8 mm from the bottom and 5 mm from the front` */

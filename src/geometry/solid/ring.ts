@@ -40,6 +40,8 @@ export function section(cone: Cone, { normal, offset }: Plane3): Ring | undefine
   const straight = dot(normal, w)
   const slant = dot(normal, e)
   const growth = (cone.radiusTo - cone.radiusFrom) / long
+  // steeper than the cone itself it cuts out a parabola or a hyperbola
+  if (Math.abs(slant * growth) >= Math.abs(straight)) return undefined
   const start = offset - dot(normal, cone.from)
   const radiusAt = (t: number) => cone.radiusFrom + growth * t
   const on = (side: 1 | -1) => {

@@ -17,7 +17,8 @@ const mostRounds = 200
 
 /**
  * The shortest way between two convex bodies; nothing where they are farther apart than `reach` (mm). It is too long by
- * no more than `maxDeviation` (mm), which `atLeast` proves for every answer. Bodies nearer than `coincident` meet.
+ * no more than `maxDeviation` (mm), or as little as rounding leaves between bodies that all but touch; `atLeast` proves it
+ * for every answer. Bodies nearer than `coincident` meet.
  *
  * Source: Gilbert, Johnson and Keerthi, A fast procedure for computing the distance between complex objects in
  * three-dimensional space, 1988; the bound is theirs: a plane square to the shortest way found, through the farthest
@@ -60,7 +61,8 @@ export function overlap(a: Body, b: Body, axes: readonly [Point3, Point3]): numb
     const way = unit3(d)
     return way === undefined ? [] : [way, times(way, -1)]
   })
-  return Math.min(...ways.map(way => dot(a.farthest(way), way) - dot(b.farthest(times(way, -1)), way)))
+  const far = ways.map(way => dot(a.farthest(way), way) - dot(b.farthest(times(way, -1)), way))
+  return Math.max(0, Math.min(...far))
 }
 
 /** The point of the difference `a − b` that lies farthest in a direction. */
