@@ -90,6 +90,20 @@ export function shareDepth(a: Cut, b: Cut): boolean {
   return aFrom <= bTo && bFrom <= aTo
 }
 
+/**
+ * Whether a face shows how two cuts lie to each other: where both go straight in, or begin on the same face, where a
+ * mouth and an ellipse are as they are seen. Otherwise they meet in the wood, if they do.
+ */
+export function areSeenTogether(a: Cut, b: Cut): boolean {
+  if (!shareDepth(a, b)) return false
+  return a.feature.face === b.feature.face || (isStraight(a) && isStraight(b))
+}
+
+/** Whether what is seen on the face is what goes down into the wood. */
+export function isStraight({ feature: { shape } }: Cut): boolean {
+  return shape.kind !== 'bore' || (shape.lean === undefined && shape.mouth === undefined)
+}
+
 /** From how deep to how deep a cut is where it is seen; a leaning hole at its own face alone. */
 export function whereSeen({ from, to, leansFrom }: Cut): readonly [number, number] {
   return leansFrom === undefined ? [from, to] : [leansFrom, leansFrom]

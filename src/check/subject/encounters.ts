@@ -94,7 +94,7 @@ function encounter(
   if (nearest === undefined) return []
   const { distance, places } = nearest
   if (distance <= coincident) {
-    if (isBored(second) && isOneInAnother(first, second)) return []
+    if (isBored(second) && areOneHole(first, second)) return []
     const by = overlap(nearest.bodies[0], nearest.bodies[1], [first.axis.into, waysOf(second)])
     return [{ first, second, distance: 0, overlap: by, limit: 0, between: 'crosswise', places }]
   }
@@ -130,11 +130,10 @@ function waysOf(cut: Bored | Hollow): Point3 {
   return isBored(cut) ? cut.axis.into : cut.face.pose.out
 }
 
-/** A narrow hole down the middle of a wide one or towards it: bored in steps, or from both ends, and wanted so. */
-function isOneInAnother(a: Bored, b: Bored): boolean {
+/** Holes about one axis: bored in steps, or from both ends, and wanted so. */
+function areOneHole(a: Bored, b: Bored): boolean {
   const aside = length(cross(minus(b.axis.from, a.axis.from), a.axis.into))
-  const parallel = length(cross(a.axis.into, b.axis.into)) <= coincident
-  return parallel && aside <= Math.abs(a.radius - b.radius) + coincident
+  return aside <= coincident && length(cross(a.axis.into, b.axis.into)) <= coincident
 }
 
 /** Axes that are less than half a right angle apart run beside each other. */

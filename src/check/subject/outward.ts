@@ -1,13 +1,14 @@
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { nearestOnSegment } from '../../geometry/measure/nearest.ts'
 import { type Body, reach as reachOfBody } from '../../geometry/solid/body.ts'
+import { cutCone } from '../../geometry/solid/cut-cone.ts'
 import { nearBetween } from '../../geometry/solid/near-boxes.ts'
-import { dot, midpoint3, type Point3 } from '../../geometry/solid/point3.ts'
+import { along, dot, midpoint3, type Point3, times } from '../../geometry/solid/point3.ts'
 import type { Plane3 } from '../../geometry/solid/ring.ts'
 import { type Apart, apart } from '../../geometry/solid/separation.ts'
 import { mouthDepth } from '../../model/bore/mouth.ts'
-import { type Bored, distanceAlong } from '../../model/inside/bored.ts'
-import type { Wall, Wood } from '../../model/inside/walls.ts'
+import { type Bored, distanceAlong, planeOf } from '../../model/inside/bored.ts'
+import { type Wall, type Wood, wallDeviation } from '../../model/inside/walls.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { isAtEnd, isPlain } from './encounters.ts'
 import { isSeenOutside, type Seen, woodSeenBetween } from './seen.ts'
@@ -57,7 +58,7 @@ function outward(bored: Bored, wall: Wall, wood: Wood, reach: number): readonly 
   // what lies between is air where the hole runs through a notch
   if (!meets && !isWood(wood, midpoint3(first, second))) return []
   const where = meets && ahead && !bored.through ? 'end' : whereOn(bored, first)
-  const clear = meets ? -beyond(bored, wall) : trueDistance(bored, wall, found)
+  const clear = meets ? -beyond(bored, wall, wood) : trueDistance(bored, wall, found)
   return [{ bored, wall, clear, at: first, where, ahead }]
 }
 
@@ -84,7 +85,7 @@ function isWanted({ axis, face, through, stretches }: Bored, { plane, surface, c
     Math.abs(dot(plane.normal, axis.from) - plane.offset) <= coincident &&
     dot(plane.normal, face.pose.out) > aheadAbove
   if (begins || !through) return begins
-  return surface === stretches.at(-1)?.to.wall.surface || (heads > aheadAbove && cut === undefined)
+  return heads > aheadAbove && (cut === undefined || surface === stretches.at(-1)?.to.wall.surface)
 }
 
 /** Of a plain hole what runs along it is as near all the way down as it is on the face. */
@@ -104,8 +105,17 @@ function nearest(bored: Bored, { body }: Wall, reach: number): Apart | undefined
   return best
 }
 
-function beyond(bored: Bored, { plane }: Wall): number {
-  return Math.max(0, farthestOf(bored, plane) - plane.offset)
+/** How far a hole reaches beyond a wall: a stopped one as deep as it is, one that goes through up to the side across. */
+function beyond(bored: Bored, { plane: { normal, offset } }: Wall, wood: Wood): number {
+  if (!bored.through) return Math.max(0, farthestOf(bored, { normal, offset }) - offset)
+  const { bar, face } = bored
+  const inward = times(face.pose.out, -1)
+  const across = Math.max(...wood.walls.map(({ body }) => reachOfBody(body, inward)))
+  // on until all of the rim is past that side, as far as a lean of 80° takes
+  const on = 6 * (across - dot(inward, bored.axis.from) + bored.radius)
+  const longer = { ...bar, to: along(bored.axis.from, bored.axis.into, on) }
+  const body = cutCone(longer, [planeOf(face), { normal: inward, offset: across }], wallDeviation)
+  return body === undefined ? 0 : Math.max(0, reachOfBody(body, normal) - offset)
 }
 
 function farthestOf(bored: Bored, { normal }: Plane3): number {
@@ -125,5 +135,9 @@ function whereOn(bored: Bored, at: Point3): Outward['where'] {
 }
 
 function isWood({ regions, thickness }: Wood, p: Point3): boolean {
-  return p.z >= 0 && p.z <= thickness && regions.some(region => pointInRegion(region, p) !== 'outside')
+  return (
+    p.z >= -coincident &&
+    p.z <= thickness + coincident &&
+    regions.some(region => pointInRegion(region, p) !== 'outside')
+  )
 }

@@ -1,7 +1,7 @@
 import type { Placed } from '../../model/feature.ts'
 import { woodBetween } from '../wood/apart.ts'
 import { sticksOut } from '../wood/sticks-out.ts'
-import { type Cut, shareDepth } from './cut.ts'
+import { areSeenTogether, type Cut } from './cut.ts'
 import type { Plane } from './plane.ts'
 
 /**
@@ -14,11 +14,11 @@ export function seenOn(planes: readonly Plane[]): Seen {
   return new Map(planes.flatMap(plane => plane.cuts.map(cut => [cut.feature, { plane, cut }] as const)))
 }
 
-/** The wood between two cuts as one face shows it, in millimetres; nothing where none shows both at one depth. */
+/** The wood between two cuts as one face shows it, in millimetres; nothing where none shows both together. */
 export function woodSeenBetween(seen: Seen, a: Placed, b: Placed): number | undefined {
   const [first, second] = [seen.get(a), seen.get(b)]
   if (first === undefined || second === undefined || first.plane !== second.plane) return undefined
-  return shareDepth(first.cut, second.cut) ? woodBetween(first.cut, second.cut) : undefined
+  return areSeenTogether(first.cut, second.cut) ? woodBetween(first.cut, second.cut) : undefined
 }
 
 /** Whether a cut sticks out of its face. */

@@ -6,7 +6,7 @@ import type { Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { mm, placeOfFeature, wordFor } from '../place.ts'
 import type { Rule } from '../rule.ts'
-import { type Cut, isHole, shareDepth } from '../subject/cut.ts'
+import { type Cut, isHole, isStraight, shareDepth } from '../subject/cut.ts'
 import { type Eased, woodToEased } from '../subject/eased.ts'
 import { pairName } from '../subject/encounters.ts'
 import { woodBetween } from './apart.ts'
@@ -64,11 +64,14 @@ function intoSlopes(
 }
 
 function judge(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[] {
-  const inner = isWithin(a, b) ? a : isWithin(b, a) ? b : undefined
-  const outer = inner === a ? b : a
+  const nested = isWithin(a, b) ? [a, b] : isWithin(b, a) ? [b, a] : undefined
+  const isDeeper =
+    nested !== undefined && nested[0]!.to - nested[0]!.from > nested[1]!.to - nested[1]!.from + coincident
   // a counterbore, or a mortise in steps
-  if (inner !== undefined && inner.to - inner.from > outer.to - outer.from + coincident) return []
-  const [first, second] = inner === undefined ? [a, b] : [inner, outer]
+  if (isDeeper && isStraight(nested[1]!)) return []
+  // a mouth is wide on the face only, and what goes down through it meets the hole below
+  const [inner, outer] = isDeeper ? [] : (nested ?? [])
+  const [first, second] = inner === undefined || outer === undefined ? [a, b] : [inner, outer]
   const overlap = overlapOf(a, b)
   return [
     {

@@ -1,7 +1,7 @@
-import { type Cut, shareDepth } from '../subject/cut.ts'
+import { areSeenTogether, type Cut } from '../subject/cut.ts'
 
 /**
- * The pairs of cuts whose boxes come as near to each other as `reach`, at the same depth in the wood, each once. The
+ * The pairs of cuts whose boxes come as near to each other as `reach`, and that a face shows together, each once. The
  * cuts are swept from left to right, so that the time grows with the pairs that are near and not with all.
  */
 export function nearPairs(
@@ -16,7 +16,7 @@ export function nearPairs(
     open = open.filter(({ bounds }) => bounds.right + reach >= cut.bounds.left)
     for (const other of open) {
       const apart = Math.max(other.bounds.bottom - cut.bounds.top, cut.bounds.bottom - other.bounds.top)
-      if (apart > reach || !shareDepth(cut, other)) continue
+      if (apart > reach || !areSeenTogether(cut, other)) continue
       pairs.push(order.get(other)! < order.get(cut)! ? [other, cut] : [cut, other])
     }
     open.push(cut)

@@ -26,8 +26,8 @@ export function cutCone(cone: Cone, planes: readonly Plane3[], maxDeviation: num
   ) {
     return undefined
   }
-  const rings = cutEnds(cone, axis, ends, cutting)
-  if (rings !== undefined) return hullOfRings(rings)
+  const cut = cutEnds(cone, axis, ends, cutting)
+  if (cut !== undefined && cutting.every(plane => isWithin(cut, plane))) return cut
   return bodyOf(cutting.reduce(clip, prismoid(...cornersOfRings(ends, maxDeviation))))
 }
 
@@ -35,19 +35,28 @@ function reversed({ x, y, z }: Point3): Point3 {
   return { x: -x, y: -y, z: -z }
 }
 
-/** The ellipses that the ends become, where planes that cut only one end each make them. */
+/**
+ * What is left of a cone when each end is cut by that plane which takes the most of it; nothing where none cuts right
+ * through. The other planes may cut only what is gone by then.
+ */
 function cutEnds(
   cone: Cone,
   axis: Point3,
   ends: readonly [Ring, Ring],
   cutting: readonly Plane3[],
-): readonly [Ring, Ring] | undefined {
-  const front = cutting.filter(({ normal }) => dot(normal, axis) < 0)
-  const back = cutting.filter(({ normal }) => dot(normal, axis) > 0)
-  if (front.length > 1 || back.length > 1 || front.length + back.length < cutting.length) return undefined
-  const first = front[0] === undefined ? ends[0] : section(cone, front[0])
-  const last = back[0] === undefined ? ends[1] : section(cone, back[0])
-  if (first === undefined || last === undefined) return undefined
-  const apart = -reachOf(last, reversed(axis)) - reachOf(first, axis)
-  return apart >= -coincident ? [first, last] : undefined
+): Body | undefined {
+  const back = reversed(axis)
+  const first = shortest(cone, back, ends[0], cutting)
+  const last = shortest(cone, axis, ends[1], cutting)
+  // how far the end lies behind the beginning where they are nearest
+  const apart = -reachOf(last, back) - reachOf(first, axis)
+  return apart >= -coincident ? hullOfRings([first, last]) : undefined
+}
+
+/** The end of a cone that lies least far in a direction along its axis, of those that planes cut and its own. */
+function shortest(cone: Cone, toward: Point3, own: Ring, cutting: readonly Plane3[]): Ring {
+  const rings = cutting
+    .filter(({ normal }) => dot(normal, toward) > 0)
+    .flatMap(plane => section(cone, plane) ?? [])
+  return rings.reduce((best, ring) => (reachOf(ring, toward) < reachOf(best, toward) ? ring : best), own)
 }

@@ -45,7 +45,7 @@ export function clip({ faces }: Polyhedron, plane: Plane3): Polyhedron {
 
 /** The polyhedron as a body; nothing where it has no faces. */
 export function bodyOf({ faces }: Polyhedron): Body | undefined {
-  return faces.length === 0 ? undefined : hullOfPoints(faces.flat())
+  return faces.length === 0 ? undefined : hullOfPoints([...new Set(faces.flat())])
 }
 
 /** Whether a body lies on the inner side of a plane, within `coincident`. */

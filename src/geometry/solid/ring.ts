@@ -1,4 +1,4 @@
-import { cross, dot, minus, type Point3, squareTo, times, unit3 } from './point3.ts'
+import { cross, dot, length, minus, type Point3, squareTo, times, unit3 } from './point3.ts'
 
 /**
  * An ellipse in space: `centre + u·cos φ + v·sin φ`, in millimetres. With `u` and `v` of one length and square to each
@@ -36,7 +36,7 @@ export function section(cone: Cone, { normal, offset }: Plane3): Ring | undefine
   if (w === undefined) return undefined
   const long = dot(run, w)
   const across = squareTo(normal, w)
-  const e = unit3(across) ?? squareOf(w)
+  const e = length(across) > nearlySquare ? unit3(across)! : squareOf(w)
   const straight = dot(normal, w)
   const slant = dot(normal, e)
   const growth = (cone.radiusTo - cone.radiusFrom) / long
@@ -59,6 +59,9 @@ export function section(cone: Cone, { normal, offset }: Plane3): Ring | undefine
     v: times(cross(w, e), wide),
   }
 }
+
+/** Of a plane as square to an axis as this the direction of its rise is half rounding, and any will do as well. */
+const nearlySquare = Math.sqrt(Number.EPSILON)
 
 /** How far the ellipse reaches in a direction: the greatest of `d · p` over its points. */
 export function reachOf({ centre, u, v }: Ring, d: Point3): number {

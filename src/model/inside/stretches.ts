@@ -1,4 +1,5 @@
 import { pointInRegion } from '../../geometry/measure/inside.ts'
+import { reach as reachOfBody } from '../../geometry/solid/body.ts'
 import { dot, type Point3, times } from '../../geometry/solid/point3.ts'
 import { type Cone, type Plane3, reachOf, section } from '../../geometry/solid/ring.ts'
 import { coincident } from '../../number/tolerance.ts'
@@ -35,23 +36,16 @@ export function stretchesAlong({ walls, regions, thickness }: Wood, axis: Axis):
 }
 
 /** Whether a round bar goes through a wall with all of its rim. */
-export function goesThrough(cone: Cone, { surface, plane }: Wall): boolean {
+export function goesThrough(cone: Cone, { surface, plane, body }: Wall): boolean {
   if (typeof surface === 'string') return true
   if (surface.kind === 'arc') return false
   const ring = section(cone, plane)
   if (ring === undefined) return false
-  const size = Math.hypot(surface.to.x - surface.from.x, surface.to.y - surface.from.y)
-  const way: Point3 = {
-    x: (surface.to.x - surface.from.x) / size,
-    y: (surface.to.y - surface.from.y) / size,
-    z: 0,
-  }
-  const low = -reachOf(ring, times(way, -1))
-  const high = reachOf(ring, way)
-  return (
-    low >= dot(way, { ...surface.from, z: 0 }) - coincident &&
-    high <= dot(way, { ...surface.to, z: 0 }) + coincident
-  )
+  const { from, to } = surface
+  const size = Math.hypot(to.x - from.x, to.y - from.y)
+  const along: Point3 = { x: (to.x - from.x) / size, y: (to.y - from.y) / size, z: 0 }
+  const ways = [along, times(along, -1), { x: 0, y: 0, z: 1 }, { x: 0, y: 0, z: -1 }]
+  return ways.every(way => reachOf(ring, way) <= reachOfBody(body, way) + coincident)
 }
 
 function distanceTo({ normal, offset }: Plane3, { from, into }: Axis): number | undefined {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { exitOnFeature } from '../../../src/check/inside/exit-on-feature.ts'
 import { pinHoleDepth } from '../../../src/check/joint/pin-hole-depth.ts'
 import { rowOffPart } from '../../../src/check/row/row-off-part.ts'
 import { bitMissing } from '../../../src/check/shop/bit-missing.ts'
@@ -73,12 +74,13 @@ test('leaning holes of one face meet where their ellipses do', () => {
   expect(only(wallTooThin, pair(10, 'top')).measured!.value).toBeCloseTo(4, digits)
 })
 
-test('what comes from the other face meets a leaning hole only where that one enters', () => {
+test('what comes from the other face meets a leaning hole inside the wood, and no face tells', () => {
   const leaning = `hole: one, at: { left: 40, bottom: 20 }, diameter: 6, ${steep('right')}`
   const behind = (depth: string) => `hole: two, on: back, at: { left: 43, bottom: 20 }, diameter: 6${depth}`
   // seen through the wood they lie on each other, but the one is somewhere else when the other ends
   expect(found(featuresMeet, planWithCuts([leaning, behind(', depth: 6')]))).toEqual([])
-  expect(only(featuresMeet, planWithCuts([leaning, behind('')])).facts.how).toBe('overlaps')
+  expect(found(featuresMeet, planWithCuts([leaning, behind('')]))).toEqual([])
+  expect(only(exitOnFeature, planWithCuts([leaning, behind('')])).facts.face).toBe('front')
 })
 
 /** Source: the mouth of 10 about a hole 11 off one of 4 leaves 11 − 5 − 2. */

@@ -41,6 +41,17 @@ test('a bar cut aslant is an ellipse', () => {
   expect(Math.hypot(ring.v.x, ring.v.y, ring.v.z)).toBeCloseTo(3, 12)
 })
 
+test('a bar cut as good as square stays as wide as it is', () => {
+  // the rise of the plane is nothing but rounding, and its direction may be that of the axis
+  const axis = unit3(at(1e-17, 1, 0))!
+  const cone: Cone = { from: at(54.86, -11, 34.27), to: at(54.86, 19, 34.27), radiusFrom: 5.5, radiusTo: 5.5 }
+  for (const normal of [at(0, -1, 0), at(6e-17, -1, 0), at(-3e-17, -1, 6e-17), axis]) {
+    const ring = section(cone, planeOf(at(54.86, 0, 34.27), normal))!
+    expect(Math.hypot(ring.u.x, ring.u.y, ring.u.z)).toBeCloseTo(5.5, 9)
+    expect(Math.hypot(ring.v.x, ring.v.y, ring.v.z)).toBeCloseTo(5.5, 9)
+  }
+})
+
 test('the section of any cone lies on the plane and on the cone', () => {
   fc.assert(
     fc.property(anyCone, anyDirection, fc.double({ min: 0, max: 1, noNaN: true }), (cone, normal, share) => {

@@ -1,0 +1,143 @@
+import { expect, test } from 'vitest'
+import { exitOnFeature } from '../../../src/check/inside/exit-on-feature.ts'
+import { holesMeetInside } from '../../../src/check/inside/holes-meet-inside.ts'
+import { wallInside } from '../../../src/check/inside/wall-inside.ts'
+import { featuresMeet } from '../../../src/check/wood/features-meet.ts'
+import { wallTooThin } from '../../../src/check/wood/wall-too-thin.ts'
+import { planWithCuts } from '../../model/model-of.ts'
+import { found, only } from '../found.ts'
+
+const block = '100 x 40 x 30'
+const plan = (...cuts: string[]) => planWithCuts(cuts, block)
+
+/** A hole along the block, its axis 20 above the bottom and 15 from the front. */
+const shaft = 'hole: shaft, on: left, at: { bottom: 20, front: 15 }, diameter: 8'
+
+/**
+ * Source: by definition; two round bars that cross are as far apart as their axes less both radii, and a point is as
+ * far from a bar as from its axis less the radius.
+ */
+test('bars that cross reach into each other by their radii less the distance of their axes', () => {
+  const finding = only(holesMeetInside, plan(shaft, 'hole: peg, at: { left: 50, bottom: 26 }, diameter: 6'))
+  expect(finding.measured!.value).toBeCloseTo(4 + 3 - 6, 6)
+  expect(finding).toMatchObject({
+    severity: 'error',
+    places: [
+      { feature: 'shaft', side: 'left', at: { face: 'left' } },
+      { feature: 'peg', side: 'front', at: { face: 'front' } },
+    ],
+  })
+  const { fromEnd, fromEdge, fromFront } = finding.facts
+  expect(Math.hypot(fromEdge.value - 20, fromFront.value - 15)).toBeLessThanOrEqual(4 + 1e-6)
+  expect(Math.hypot(fromEnd.value - 50, fromEdge.value - 26)).toBeLessThanOrEqual(3 + 1e-6)
+})
+
+test('two that meet by a hair are found, and two that miss by one are not said to meet', () => {
+  const peg = (bottom: number) => `hole: peg, at: { left: 50, bottom: ${bottom} }, diameter: 6`
+  expect(only(holesMeetInside, plan(shaft, peg(26.99))).measured!.value).toBeCloseTo(0.01, 6)
+  expect(found(holesMeetInside, plan(shaft, peg(27.01)))).toEqual([])
+  expect(only(wallInside, plan(shaft, peg(27.01))).measured!.value).toBeCloseTo(0.01, 5)
+})
+
+test('the point of a bit counts', () => {
+  // a twist drill of 118° and 6 is 1.8026 longer at its point: 40 − 15 − 1.8026 − (20 + 4) = −0.8026
+  const peg = (depth: number, bit: string) =>
+    `hole: peg, on: top, at: { left: 50, front: 15 }, diameter: 6, depth: ${depth}, bit: ${bit}`
+  const point = 3 / Math.tan((59 * Math.PI) / 180)
+  expect(only(holesMeetInside, plan(shaft, peg(15, 'twist'))).measured!.value).toBeCloseTo(point - 1, 6)
+  expect(found(holesMeetInside, plan(shaft, peg(15, 'flat')))).toEqual([])
+  const thin = only(wallInside, plan(shaft, peg(15, 'flat')))
+  expect(thin).toMatchObject({ facts: { between: 'before' }, severity: 'warning' })
+  expect(thin.measured!.value).toBeCloseTo(1, 5)
+  expect(thin.limit!.value).toBeCloseTo(25.4 / 16, 9)
+})
+
+test('where two pass crosswise a sixteenth is enough; side by side they want a diameter', () => {
+  const crosswise = only(wallInside, plan(shaft, 'hole: peg, at: { left: 50, bottom: 28 }, diameter: 6'))
+  expect(crosswise).toMatchObject({ facts: { between: 'crosswise' } })
+  expect(crosswise.measured!.value).toBeCloseTo(1, 5)
+  expect(found(wallInside, plan(shaft, 'hole: peg, at: { left: 50, bottom: 29 }, diameter: 6'))).toEqual([])
+  // from opposite ends they pass each other 4 apart
+  const beside = only(
+    wallInside,
+    plan(
+      'hole: one, on: left, at: { bottom: 15, front: 15 }, diameter: 6, depth: 60',
+      'hole: two, on: right, at: { bottom: 25, front: 15 }, diameter: 6, depth: 60',
+    ),
+  )
+  expect(beside).toMatchObject({ facts: { between: 'beside' }, limit: { value: 6 } })
+  expect(beside.measured!.value).toBeCloseTo(4, 5)
+})
+
+test('what shows on a face is said there and nowhere else', () => {
+  const cuts = [
+    'hole: one, at: { left: 40, bottom: 20 }, diameter: 6',
+    'hole: two, at: { left: 48, bottom: 20 }, diameter: 6',
+  ]
+  expect(found(wallTooThin, plan(...cuts))).toHaveLength(1)
+  expect(found(wallInside, plan(...cuts))).toEqual([])
+})
+
+test('two that lean toward each other meet below, and their rims say nothing then', () => {
+  const cuts = [
+    'hole: one, at: { left: 40, bottom: 20 }, diameter: 6, depth: 24, lean: { toward: left, angle: 20 }',
+    'hole: two, at: { left: 50, bottom: 20 }, diameter: 6, depth: 24, lean: { toward: right, angle: 20 }',
+  ]
+  expect(found(holesMeetInside, plan(...cuts))).toHaveLength(1)
+  expect(found(featuresMeet, plan(...cuts))).toEqual([])
+  expect(found(wallTooThin, plan(...cuts))).toEqual([])
+})
+
+test('a counterbore is as wide inside as on the face, and a countersink narrows', () => {
+  const screw = (mouth: string) => `hole: screw, at: { left: 50, bottom: 29.5 }, diameter: 4, ${mouth}`
+  const high = 'hole: shaft, on: left, at: { bottom: 18, front: 6 }, diameter: 8'
+  // 3 deep, at the floor of the counterbore, the shaft reaches up to 18 + √(4² − 3²), and 29.5 − 10 is less
+  expect(found(holesMeetInside, plan(high, screw('counterbore: 20 x 3')))).toHaveLength(1)
+  expect(found(holesMeetInside, plan(high, screw('countersink: 10')))).toEqual([])
+})
+
+test('bored from both ends along one axis, or in steps, is wanted', () => {
+  const cuts = [
+    'hole: one, on: left, at: { bottom: 20, front: 15 }, diameter: 8, depth: 60',
+    'hole: two, on: right, at: { bottom: 20, front: 15 }, diameter: 6, depth: 60',
+  ]
+  for (const rule of [holesMeetInside, exitOnFeature, wallInside])
+    expect(found(rule, plan(...cuts))).toEqual([])
+})
+
+test('a hole that comes out where another begins is said so', () => {
+  const finding = only(
+    exitOnFeature,
+    plan(shaft, 'hole: end, on: right, at: { bottom: 25, front: 15 }, diameter: 6, depth: 10'),
+  )
+  expect(finding).toMatchObject({
+    severity: 'error',
+    places: [{ feature: 'shaft' }, { feature: 'end' }],
+    facts: { face: 'right', other: 'hole' },
+  })
+  expect(
+    found(
+      holesMeetInside,
+      plan(shaft, 'hole: end, on: right, at: { bottom: 25, front: 15 }, diameter: 6, depth: 10'),
+    ),
+  ).toEqual([])
+})
+
+test('two rows that meet are one thing to say, with how many places there are', () => {
+  const finding = only(
+    holesMeetInside,
+    plan(
+      'row: pins, on: top, at: { left: 20, front: 15 }, toward: right, spacing: 20, count: 4, diameter: 4, depth: 22',
+      shaft,
+    ),
+  )
+  expect(finding.facts.count.value).toBe(4)
+})
+
+test('holes of a mirrored part are asked once, as they are drawn', () => {
+  const text = plan(shaft, 'hole: peg, at: { left: 50, bottom: 26 }, diameter: 6').replace(
+    '    size:',
+    '    make: 2\n    mirrored: true\n    size:',
+  )
+  expect(found(holesMeetInside, text)).toHaveLength(1)
+})
