@@ -90,7 +90,10 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
   const rings = { ring, part, first, second }
   const sameFace: Links = []
   const linked = linkParts(pack, edges, graph, tree, rings, tallest, sameFace)
-  const doubtful = linked === 'all linked' ? checkAcross(pack, edges, graph, tree, rings, tallest) : linked
+  const doubtful =
+    'contradicts' in linked
+      ? linked.contradicts
+      : checkAcross(pack, edges, graph, tree, rings, tallest, linked.seenWhole)
   if (doubtful !== undefined) {
     return { reason: 'the windings along a level line do not agree', ...whereIs(tallest[doubtful]!) }
   }
@@ -103,7 +106,10 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
 /** The level lines that go through everything, as a check, meet at most so many edges for every edge there is. */
 const checksForEach = 4
 
-/** The first part that contradicts itself along a level line through everything, where there is one. */
+/**
+ * The first part that contradicts itself along a level line through everything, where there is one. One that was seen
+ * whole would be looked at along the same line again.
+ */
 function checkAcross(
   pack: Pack,
   edges: Edges,
@@ -111,9 +117,11 @@ function checkAcross(
   tree: BoxTree,
   rings: Rings,
   through: readonly number[],
+  seenWhole: readonly boolean[],
 ): number | undefined {
   let left = checksForEach * edges.count
   for (let p = 0; p < through.length && left > 0; p++) {
+    if (seenWhole[p] === true) continue
     const hits = castThrough(pack, edges, graph, tree, through[p]!)
     if (!agrees(hits, rings, 0)) return p
     left -= hits.length

@@ -1,7 +1,7 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { distance, type Point } from '../shape/point.ts'
-import { type Segment, sweep } from '../shape/segment.ts'
+import type { Arc, Segment } from '../shape/segment.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
 import { isFlat, type Pack } from './pack.ts'
@@ -161,12 +161,23 @@ function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
       area += ((from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)) / 2
       length += Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
       if (made.kind === 'arc') {
-        const turned = sweep(made)
-        area += ((turned - Math.sin(turned)) * made.radius * made.radius) / 2
+        area += circularSegment(made)
       }
     }
     return { contour: { segments, closed: true }, area, length }
   }
+}
+
+/** The area between an arc and its chord, positive for a left turn. */
+function circularSegment({ from, to, centre, radius, turn }: Arc): number {
+  const ux = from.x - centre.x
+  const uy = from.y - centre.y
+  const vx = to.x - centre.x
+  const vy = to.y - centre.y
+  const sine = ux * vy - uy * vx
+  let angle = turn * Math.atan2(sine, ux * vx + uy * vy)
+  if (angle <= 0) angle += 2 * Math.PI
+  return (turn * angle * radius * radius - sine) / 2
 }
 
 function makeSegment(
