@@ -2,6 +2,7 @@ import type { BoxTree } from './box-tree.ts'
 import type { Graph } from './graph.ts'
 import { castThrough, edgeHeight } from './level-line.ts'
 import { linkParts } from './link-parts.ts'
+import { int32Array, type Memory } from './memory.ts'
 import type { Pack } from './pack.ts'
 import { agrees, type Links, type Rings, settleParts } from './parts.ts'
 import type { Edges } from './split.ts'
@@ -33,12 +34,12 @@ export type Contradiction = { readonly reason: string; readonly x: number; reado
  * lines through everything, so an arrangement that is not a map of the plane is found out.
  */
 export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree): Faces | Contradiction {
-  const { ring, ringStart } = traceRings(graph)
+  const { ring, ringStart } = traceRings(graph, pack.memory)
   const ringCount = ringStart.length
   // one more than there are rings: the last stands for the plane far away
-  const first = new Int32Array(ringCount + 1)
-  const second = new Int32Array(ringCount + 1)
-  const part = new Int32Array(ringCount + 1).fill(-1)
+  const first = int32Array(pack.memory, ringCount + 1)
+  const second = int32Array(pack.memory, ringCount + 1)
+  const part = int32Array(pack.memory, ringCount + 1).fill(-1)
   const tallest: number[] = []
   const { next } = graph
 
@@ -97,7 +98,7 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
   if (doubtful !== undefined) {
     return { reason: 'the windings along a level line do not agree', ...whereIs(tallest[doubtful]!) }
   }
-  if (!settleParts(rings, tallest.length, sameFace)) {
+  if (!settleParts(pack.memory, rings, tallest.length, sameFace)) {
     return { reason: 'the windings of the parts do not agree', ...whereIs(tallest[0]!) }
   }
   return { ring, ringCount, first, second, sameFace }
@@ -129,8 +130,8 @@ function checkAcross(
   return undefined
 }
 
-function traceRings({ next }: Graph): { ring: Int32Array; ringStart: number[] } {
-  const ring = new Int32Array(next.length).fill(-1)
+function traceRings({ next }: Graph, memory: Memory): { ring: Int32Array; ringStart: number[] } {
+  const ring = int32Array(memory, next.length).fill(-1)
   const ringStart: number[] = []
   for (let h = 0; h < next.length; h++) {
     if (next[h] === -1 || ring[h] !== -1) continue

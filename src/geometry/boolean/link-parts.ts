@@ -46,7 +46,7 @@ export function linkParts(
   through: readonly number[],
   links: Links,
 ): { readonly contradicts: number } | { readonly seenWhole: readonly boolean[] } {
-  const groups = createGroups(through.length + 1)
+  const groups = createGroups(pack.memory, through.length + 1)
   const seenWhole: boolean[] = []
   for (let p = 0; p < through.length; p++) {
     const walk = walkLeft(pack, edges, graph, tree, rings, groups, through[p]!)

@@ -2,7 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
 import type { Segment } from '../shape/segment.ts'
-import { float64Arrays, int32Arrays } from './arrays.ts'
+import { createMemory, float64Array, int8Array, int32Array, type Memory } from './memory.ts'
 
 /**
  * Closed contours as plain numbers, ready to be overlaid. A segment runs from vertex `from` to vertex `to`; a
@@ -14,6 +14,8 @@ import { float64Arrays, int32Arrays } from './arrays.ts'
  * chord orders the points of an arc, and a short chord means a short arc.
  */
 export type Pack = {
+  /** Where the arrays of the run come from that this is the input of. */
+  readonly memory: Memory
   vertexCount: number
   x: Float64Array
   y: Float64Array
@@ -48,23 +50,23 @@ export type Pack = {
 export function createPack(segments = 64): Pack {
   const n = segments
   // crossings become vertices too
-  const [x, y, centreX, centreY, radius] = float64Arrays(2 * n, 2 * n, n, n, n)
-  const [from, to, first, second, source] = int32Arrays(n, n, n, n, n)
+  const memory = createMemory(n)
   return {
+    memory,
     vertexCount: 0,
-    x,
-    y,
+    x: float64Array(memory, 2 * n),
+    y: float64Array(memory, 2 * n),
     points: new Array<Point | undefined>(2 * n),
     segmentCount: 0,
-    from,
-    to,
-    centreX,
-    centreY,
-    radius,
-    turn: new Int8Array(n),
-    first,
-    second,
-    source,
+    from: int32Array(memory, n),
+    to: int32Array(memory, n),
+    centreX: float64Array(memory, n),
+    centreY: float64Array(memory, n),
+    radius: float64Array(memory, n),
+    turn: int8Array(memory, n),
+    first: int32Array(memory, n),
+    second: int32Array(memory, n),
+    source: int32Array(memory, n),
     sourceCount: 0,
     sources: new Array<Segment | string | undefined>(n),
     contourStart: [],

@@ -4,6 +4,7 @@ import { distance, type Point } from '../shape/point.ts'
 import type { Arc, Segment } from '../shape/segment.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
+import { int8Array } from './memory.ts'
 import { isFlat, type Pack } from './pack.ts'
 import type { Edges } from './split.ts'
 import { createGroups, groupOf, join } from './vertices.ts'
@@ -22,15 +23,15 @@ export function traceRegions(
   faces: Faces,
   inside: (first: number, second: number) => boolean,
 ): Region[] {
-  const filled = new Uint8Array(faces.ringCount + 1)
+  const filled = int8Array(pack.memory, faces.ringCount + 1)
   for (let r = 0; r <= faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
 
   const { next } = graph
   const { ring } = faces
-  const bodies = createGroups(faces.ringCount + 1)
+  const bodies = createGroups(pack.memory, faces.ringCount + 1)
   for (const [a, b] of faces.sameFace) if (filled[a] === 1) join(bodies, a, b)
-  const leaving = new Uint8Array(pack.vertexCount)
-  const boundary = new Uint8Array(next.length)
+  const leaving = int8Array(pack.memory, pack.vertexCount)
+  const boundary = int8Array(pack.memory, next.length)
   for (let e = 0; e < edges.count; e++) {
     if (next[2 * e] === -1) continue
     const left = ring[2 * e]!
@@ -65,7 +66,7 @@ export function traceRegions(
 }
 
 /** Parts a closed walk wherever it comes back to a vertex it has left before. */
-function partAtVertices(path: number[], edges: Edges, leaving: Uint8Array): number[][] {
+function partAtVertices(path: number[], edges: Edges, leaving: Int8Array): number[][] {
   const origin = (h: number) => (h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!)
   if (!path.some(h => leaving[origin(h)] === 2)) return [path]
   const loops: number[][] = []
@@ -112,7 +113,7 @@ function assemble(
 }
 
 /** Turns half-edges into segments: pieces of one segment that follow each other become one again. */
-function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
+function createPen(pack: Pack, edges: Edges, leaving: Int8Array) {
   const { points, x, y } = pack
   const pointAt = (v: number): Point => {
     let p = points[v]
