@@ -41,7 +41,7 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
   const second = int32Array(pack.memory, ringCount + 1)
   const part = int32Array(pack.memory, ringCount + 1).fill(-1)
   const tallest: number[] = []
-  const { next } = graph
+  const { next, first: across1, second: across2 } = graph
 
   const whereIs = (e: number): { x: number; y: number } => ({
     x: pack.x[edges.from[e]!]!,
@@ -58,14 +58,16 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
     waiting.push(root)
     while (waiting.length > 0) {
       const r = waiting.pop()!
+      const here1 = first[r]!
+      const here2 = second[r]!
       const begin = ringStart[r]!
       let h = begin
       do {
         const e = h >> 1
         const sign = h & 1 ? -1 : 1
         const over = ring[h ^ 1]!
-        const w1 = first[r]! - sign * graph.first[e]!
-        const w2 = second[r]! - sign * graph.second[e]!
+        const w1 = here1 - sign * across1[e]!
+        const w2 = here2 - sign * across2[e]!
         if (part[over] === -1) {
           part[over] = p
           first[over] = w1
