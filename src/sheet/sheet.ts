@@ -1,5 +1,5 @@
 import type { Drawing } from '../drawing/drawing.ts'
-import type { Model } from '../model/part.ts'
+import type { Model, Piece } from '../model/part.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 
@@ -32,7 +32,12 @@ export type SheetContext = {
   readonly fonts: Fonts
   /** One paper for each hand of a part where this is left out. */
   readonly copies?: Copies
+  /** The strips that are asked for; all that the parts need where this is left out. */
+  readonly strip?: AskedStrip
 }
+
+/** A cut by its name, of which strips are wanted, and for pieces of which hand where that is said. */
+export type AskedStrip = { readonly cut: string; readonly hand?: Piece['hand'] }
 
 /** Draws all sheets of one kind, in the order of the plan's parts. */
 export type SheetMaker = (context: SheetContext) => readonly Sheet[]

@@ -1,7 +1,7 @@
 import type { Drawing } from '../../src/drawing/drawing.ts'
 import type { Mark, Text } from '../../src/drawing/mark.ts'
 import type { Segment } from '../../src/geometry/shape/segment.ts'
-import { makeSheets } from '../../src/sheet/registry.ts'
+import { makeSheets, type SheetKind } from '../../src/sheet/registry.ts'
 import type { Sheet } from '../../src/sheet/sheet.ts'
 import { plain } from '../../src/text/words.ts'
 import { defaultWorkshop } from '../../src/workshop/defaults.ts'
@@ -10,12 +10,12 @@ import { bundledFonts } from '../text/bundled-font.ts'
 
 export const fonts = bundledFonts()
 
-/** All sheets of a plan text that has no fault. */
-export function sheetsOf(text: string): readonly Sheet[] {
-  return makeSheets({ model: modelOf(text), workshop: defaultWorkshop, fonts })
+/** The sheets of a plan text that has no fault, of one kind. */
+export function sheetsOf(text: string, kind: SheetKind = 'template'): readonly Sheet[] {
+  return makeSheets({ model: modelOf(text), workshop: defaultWorkshop, fonts }, [kind])
 }
 
-/** The first arrangement of a plan's first sheet. */
+/** The first arrangement of a plan's first template. */
 export function firstDrawing(text: string): Drawing {
   return sheetsOf(text)[0]!.drawings[0]
 }
