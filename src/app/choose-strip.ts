@@ -10,7 +10,8 @@ export function chooseStrip(
   model: Model,
   wanted: string,
 ): { readonly part: Part; readonly strip: AskedStrip } | { readonly findings: readonly Finding[] } {
-  const [, name = '', piece, cut = ''] = /^([^./]*)(?:\/(\d+))?\.([^.]+)(?:\.(?:\d+|all))?$/.exec(wanted) ?? []
+  const [, name = '', piece, cut = ''] =
+    /^([^./]*)(?:\/(\d+))?\.([^.]+)(?:\.(?:\d+|all))?$/.exec(wanted) ?? []
   if (cut === '') return { findings: [unusable(model, wanted)] }
   const { parts, findings } = chooseParts(model, [name])
   const [part] = parts
@@ -34,8 +35,7 @@ export function chooseStrip(
       ],
     }
   }
-  if (features.length > 0)
-    return { part, strip: { cut, ...(made === undefined ? {} : { hand: made.hand }) } }
+  if (features.length > 0) return { part, strip: { cut, ...(made === undefined ? {} : { hand: made.hand }) } }
   const names = [...new Set(part.drawn.features.map(feature => feature.cut))]
   const nearest = nearestName(cut, names)
   return {

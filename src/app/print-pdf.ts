@@ -36,5 +36,7 @@ export async function printPdf(plan: PlanText, choices: Choices, around: Surroun
 function concerning(findings: readonly Finding[], strip: Choices['strip']): readonly Finding[] {
   const [part] = strip?.split(/[./]/, 1) ?? []
   if (part === undefined) return findings
-  return findings.filter(({ places }) => places.every(place => place.part === undefined || place.part === part))
+  return findings.filter(({ places }) =>
+    places.every(place => place.part === undefined || place.part === part),
+  )
 }

@@ -44,12 +44,7 @@ const turnsBelow: Readonly<Record<BorderAt, number>> = { bottom: 0, right: 3, to
  * The frame in which a face is bored along one of its directions, from the reference edges of the part: the face
  * edge, the reference end, the face side. None where the wood has no straight edge to lay against the fence.
  */
-export function fenceFrame(
-  part: Part,
-  solid: Solid,
-  face: Face,
-  running: 'x' | 'y',
-): FenceFrame | undefined {
+export function fenceFrame(part: Part, solid: Solid, face: Face, running: 'x' | 'y'): FenceFrame | undefined {
   const box = regionBounds(face.region)
   const borders = bordersOf(part, solid, face)
   const across = running === 'x' ? (['bottom', 'top'] as const) : (['left', 'right'] as const)
@@ -104,7 +99,8 @@ function nearer(part: Part, faces: Solid['faces'], { pose, region }: Face): bool
   const { left, right } = regionBounds(region)
   const from = toPart(pose, { x: left, y: 0 })
   const to = toPart(pose, { x: right, y: 0 })
-  const inward = (side: Side): number => dot({ x: to.x - from.x, y: to.y - from.y, z: 0 }, faces[side].pose.out)
+  const inward = (side: Side): number =>
+    dot({ x: to.x - from.x, y: to.y - from.y, z: 0 }, faces[side].pose.out)
   const fromEnd = inward(part.referenceEnd)
   return Math.abs(fromEnd) > coincident ? fromEnd < 0 : inward(part.faceEdge) < 0
 }

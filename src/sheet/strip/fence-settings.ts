@@ -39,7 +39,13 @@ export function fenceSettings(
   const bored = solid.features.filter(isPlaced).filter(isBore)
   const place = new Map(bored.map((feature, i) => [feature, i]))
   return [...new Set(bored.map(benchOf))]
-    .flatMap(bench => linesOf(framesOf(part, solid), bored.filter(f => benchOf(f) === bench), alone))
+    .flatMap(bench =>
+      linesOf(
+        framesOf(part, solid),
+        bored.filter(f => benchOf(f) === bench),
+        alone,
+      ),
+    )
     .map(line => ({ line, first: Math.min(...line.holes.map(({ feature }) => place.get(feature)!)) }))
     .sort((a, b) => a.first - b.first)
     .map(({ line }) => settingOf(line))
@@ -89,7 +95,7 @@ function linesOf(
       join(lines, seen)
     }
   }
-  let single: readonly BoredFeature[] = bored.filter(feature => {
+  const single: readonly BoredFeature[] = bored.filter(feature => {
     if (inPattern.has(feature) || feature.row?.pattern === 'circle') return false
     const onLine = directions
       .flatMap(running => frames(feature, running) ?? [])
@@ -116,10 +122,7 @@ function inLine(holes: readonly Seen[]): readonly Line[] {
 }
 
 /** Takes the line with the most holes, then of what is left that with the most, until what is left stands alone. */
-function mostAtOnce(
-  lines: readonly Line[],
-  alone: (feature: BoredFeature) => boolean,
-): readonly Line[] {
+function mostAtOnce(lines: readonly Line[], alone: (feature: BoredFeature) => boolean): readonly Line[] {
   const taken: Line[] = []
   const served = new Set<BoredFeature>()
   let open = lines

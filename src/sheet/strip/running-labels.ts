@@ -28,7 +28,11 @@ export type RunningLabels = {
 }
 
 /** A line of a label: upright text is laid on its side. */
-type Cell = { readonly width: number; readonly height: number; readonly draw: (middle: number, bottom: number) => readonly Mark[] }
+type Cell = {
+  readonly width: number
+  readonly height: number
+  readonly draw: (middle: number, bottom: number) => readonly Mark[]
+}
 
 const between = 1.4
 /** A level label may stand as far from its hole as this; farther off its line lies too flat. */
@@ -43,7 +47,12 @@ const shortestLeader = 1.2
  * aside with a line to the hole where that is not enough, and at last only over every second, third … hole. They stand
  * within a stretch as far as there is room.
  */
-export function runningLabels(holes: readonly Running[], bottom: number, within: Stretch, fonts: Fonts): RunningLabels {
+export function runningLabels(
+  holes: readonly Running[],
+  bottom: number,
+  within: Stretch,
+  fonts: Fonts,
+): RunningLabels {
   const sorted = holes.toSorted((a, b) => a.centre.x - b.centre.x)
   const level = sorted.map(hole => levelCell(hole, fonts))
   const levelAt = middlesOf(sorted, level, within)
@@ -52,12 +61,16 @@ export function runningLabels(holes: readonly Running[], bottom: number, within:
     const shown = sorted.filter((_, i) => i % every === 0 || i === sorted.length - 1)
     const upright = shown.map(hole => uprightCell(hole, fonts))
     const at = middlesOf(shown, upright, within)
-    if (shown.length <= 2 || farthest(shown, at) <= farthestUpright) return put(shown, upright, at, bottom, every)
+    if (shown.length <= 2 || farthest(shown, at) <= farthestUpright)
+      return put(shown, upright, at, bottom, every)
   }
 }
 
 function middlesOf(holes: readonly Running[], cells: readonly Cell[], within: Stretch): readonly number[] {
-  return spread(holes.map(({ centre }, i) => ({ at: centre.x, width: cells[i]!.width + between })), within)
+  return spread(
+    holes.map(({ centre }, i) => ({ at: centre.x, width: cells[i]!.width + between })),
+    within,
+  )
 }
 
 function farthest(holes: readonly Running[], at: readonly number[]): number {

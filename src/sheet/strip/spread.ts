@@ -4,7 +4,7 @@ export type Wanted = { readonly at: number; readonly width: number }
 /** Things that stand side by side, and the sum of where each would have the whole line begin. */
 type Cluster = { readonly count: number; readonly sum: number }
 
-/** Where things may stand; on a line that is too short they reach out of it at its end. */
+/** Where things may stand, from one end or both ends on. */
 export type Stretch = { readonly from: number; readonly to: number }
 
 /**

@@ -25,6 +25,8 @@ export type StripFace = {
   readonly top: number
   readonly reach: number
   readonly tab: number
+  /** How far a cross reaches over the fence. */
+  readonly over: number
   /** Every so many-th hole has its distance over it. */
   readonly every: number
 }
@@ -35,21 +37,22 @@ export type StripLine = { readonly words: Words; readonly weight: 'regular' | 'b
 const white = 1.2
 /** Beside the far edge of the wood, so that it is not taken for a line of the ruler. */
 const edgeWhite = 2.5
-/** Paper beyond the far end of the wood. */
-const beyond = 4
+/** Paper beyond the far end of the wood; half of the ruler's last number stands on it. */
+const beyond = 6
 /** Words are not broken into a column narrower than this, however short the wood is. */
 const narrowest = 56
 const betweenWords = 6
 
 export function stripFace(
   { frame, holes }: FencedFace,
-  { fence }: FenceSetting,
+  setting: FenceSetting,
   lines: readonly StripLine[],
   letterOf: (feature: FencedFace['holes'][number]['feature']) => string | undefined,
   part: Part,
   hand: Piece['hand'],
   { model, fonts }: SheetContext,
 ): StripFace {
+  const { fence } = setting
   const { toward, length, breadth } = frame
   const at = (along: number, y: number): Point => ({ x: toward * along, y })
   const style = { unit: model.units, precision: model.precision }
@@ -61,11 +64,13 @@ export function stripFace(
     subject: `${part.id}.${feature.id}`,
   }))
   const crossesTop = fence + Math.max(...running.map(({ reach }) => reach))
+  const { over, before } = strayOf(setting)
 
   const clearOfEdge = clearOf(breadth)
   const room = Math.max(length, narrowest)
-  const within = toward === 1 ? { from: white, to: room } : { from: -room, to: -white }
-  const labelsFrom = crossesTop + white
+  // clear of the tab; on the other side the paper reaches as far as it has to
+  const within = toward === 1 ? { from: white, to: Infinity } : { from: -Infinity, to: -white }
+  const labelsFrom = Math.max(over, crossesTop) + white
   const free = runningLabels(running, labelsFrom, within, fonts)
   const labelsOver = clearOfEdge(labelsFrom, free.top)
   const labels = labelsOver === labelsFrom ? free : runningLabels(running, labelsOver, within, fonts)
@@ -74,14 +79,25 @@ export function stripFace(
   const words = wordsOver(lines, toward, room, fonts)
   const wordsAt = clearOfEdge(wordsFrom, wordsFrom + words.height)
   const shown = showSize({ mm: fence, basis: 'derived' }, model)
-  const tab = endTab(fence, shown, borderWords(frame.reference, part, hand), toward, fonts)
+  // a row that runs off the part is shown as it would be bored
+  const pastEnd = labels.boxes.map(({ left, right }) => (toward === 1 ? right : -left))
+  const tab = endTab(
+    Math.max(0, fence),
+    before === 0 ? 0 : before + white,
+    shown,
+    borderWords(frame.reference, part, hand),
+    toward,
+    fonts,
+  )
   const top = Math.max(wordsAt + words.height + white, tab.top)
-  const reach = Math.max(length, words.width) + beyond
+  const reach = Math.max(length, words.width, ...pastEnd) + beyond
   const marks = [
     linesMark(fold('fence'), 'fold', [[at(-tab.dimensionAt - white, 0), at(reach, 0)]]),
     linesMark(fold('reference-end'), 'fold', [[at(0, 0), at(0, labelsFrom)]]),
     linesMark(fold('other-end'), 'cut', [[at(length, 0), at(length, labelsFrom)]]),
-    ...(breadth < top ? [linesMark(fold('far-edge'), 'hidden', [[at(0, breadth), at(length, breadth)]])] : []),
+    ...(breadth < top
+      ? [linesMark(fold('far-edge'), 'hidden', [[at(0, breadth), at(length, breadth)]])]
+      : []),
     linesMark(fold('fence-line'), 'centre', centreLine(running, at, tab.dimensionAt, length, fence)),
     ...holes.flatMap(({ feature, centre }) =>
       holeMarks(centre, feature.shape.diameter.mm / 2, `${part.id}.${feature.id}`, false),
@@ -91,7 +107,17 @@ export function stripFace(
     ...words.marksFrom(wordsAt),
     ...tab.marks,
   ]
-  return { marks, whole: labels.boxes, top, reach, tab: tab.reach, every: labels.every }
+  return { marks, whole: labels.boxes, top, reach, tab: tab.reach, over, every: labels.every }
+}
+
+/** How far the crosses of a setting, of both its faces, reach over the fence and over the reference end. */
+function strayOf({ fence, faces }: FenceSetting): { readonly over: number; readonly before: number } {
+  const holes = faces.flatMap(face => face.holes)
+  const reaches = holes.map(({ feature }) => crossReach(feature.shape.diameter.mm / 2))
+  return {
+    over: Math.max(0, ...reaches.map(reach => reach - fence)),
+    before: Math.max(0, ...reaches.map((reach, i) => reach - holes[i]!.distance)),
+  }
 }
 
 function fold(subject: string) {
@@ -116,10 +142,18 @@ function centreLine(
   const pieces: (readonly [Point, Point])[] = []
   let from = ends[0]!
   for (const { centre, reach } of sorted) {
-    if (centre.x - reach > from) pieces.push([{ x: from, y: fence }, { x: centre.x - reach, y: fence }])
+    if (centre.x - reach > from)
+      pieces.push([
+        { x: from, y: fence },
+        { x: centre.x - reach, y: fence },
+      ])
     from = Math.max(from, centre.x + reach)
   }
-  if (ends[1]! > from) pieces.push([{ x: from, y: fence }, { x: ends[1]!, y: fence }])
+  if (ends[1]! > from)
+    pieces.push([
+      { x: from, y: fence },
+      { x: ends[1]!, y: fence },
+    ])
   return pieces
 }
 
@@ -155,8 +189,6 @@ function wordsOver(
     y += descent + Math.max(...parts.map(part => part.ascent)) + white
   }
   const marksFrom = (from: number): readonly Mark[] =>
-    placed.map(mark =>
-      mark.kind === 'text' ? { ...mark, at: { x: mark.at.x, y: mark.at.y + from } } : mark,
-    )
+    placed.map(mark => (mark.kind === 'text' ? { ...mark, at: { x: mark.at.x, y: mark.at.y + from } } : mark))
   return { height: y - white, width: widest, marksFrom }
 }

@@ -72,11 +72,11 @@ const belongs = { layer: 'paper', subject: 'strip' } as const
 
 /** The paper that is folded over the edge at the fence, what stands on it, and the line round the whole strip. */
 function flap(text: string, face: StripFace, toward: 1 | -1, { fonts }: SheetContext): Over {
-  const { reach, tab, top } = face
+  const { reach, tab, top, over } = face
   const left = toward === 1 ? 0 : -reach
   const rows = wrap(text, fonts.regular, lettering.medium, reach - 2 * flapMargin)
   const pitch = lettering.medium + 1.5
-  const depth = Math.max(leastFlap, rows.length * pitch + 2 * flapMargin)
+  const depth = Math.max(leastFlap, over + rows.length * pitch + 2 * flapMargin)
   const at = (x: number, y: number) => ({ x: toward * x, y })
   const corners = [
     at(0, -depth),
@@ -91,7 +91,7 @@ function flap(text: string, face: StripFace, toward: 1 | -1, { fonts }: SheetCon
       textMark(
         { layer: 'text', subject: 'flap' },
         [row],
-        { x: left + flapMargin, y: -flapMargin - lettering.medium - i * pitch },
+        { x: left + flapMargin, y: -over - flapMargin - lettering.medium - i * pitch },
         lettering.medium,
       ),
     ),
