@@ -5,7 +5,7 @@ import type { Model } from '../model/part.ts'
 import type { Misfit } from '../paper/fill-pages.ts'
 import { layOutPages } from '../paper/lay-out-pages.ts'
 import type { SheetToLay } from '../paper/sheet-to-lay.ts'
-import { makeSheets } from '../sheet/registry.ts'
+import { makeSheets, shapesFor } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { defaultWorkshop } from '../workshop/defaults.ts'
@@ -23,6 +23,8 @@ export type LaidPacket = {
   /** No packing has fewer pages than this, by the areas of what is on them. */
   readonly areaBound: number
   readonly sheets: readonly Sheet[]
+  /** Of every part whose shape is on the paper, template or not: what machines cut by. */
+  readonly shapes: readonly Sheet[]
   readonly findings: readonly Finding[]
 }
 
@@ -55,7 +57,14 @@ export function layOutPacket(
   const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
   const unusable = [...unknownParts, ...('findings' in chosen ? chosen.findings : []), ...kinds.findings]
   if ('findings' in chosen || unusable.length > 0)
-    return { packet: { ...about, pages: [] }, count: 0, areaBound: 0, sheets: [], findings: unusable }
+    return {
+      packet: { ...about, pages: [] },
+      count: 0,
+      areaBound: 0,
+      sheets: [],
+      shapes: [],
+      findings: unusable,
+    }
   const { paper, printer: reached, overlap } = chosen.page
   const workshop = { ...before.workshop, printer: reached }
   const context = { model: { ...model, parts }, workshop, fonts, copies: choices.copies ?? 'piece' }
@@ -82,12 +91,14 @@ export function layOutPacket(
     count,
     areaBound: cover.count + laid.areaBound,
     sheets,
+    shapes: shapesFor(context, kinds.makers),
     findings,
   }
 }
 
-function toLay({ id, part, drawings, large }: Sheet): SheetToLay {
-  return { id, group: part, drawings, ...(large === undefined ? {} : { large }) }
+function toLay({ id, part, drawings, reduced, large }: Sheet): SheetToLay {
+  const smaller = reduced === undefined ? {} : { reduced }
+  return { id, group: part, drawings, ...smaller, ...(large === undefined ? {} : { large }) }
 }
 
 /** Both lists of pages, from the beginning as often as they are asked for. */

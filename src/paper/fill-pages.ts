@@ -25,7 +25,7 @@ export type PageContent = {
 /** A sheet that goes over several pages. */
 export type TiledSheet = TiledDrawing & { readonly sheet: number; readonly drawing: Drawing }
 
-/** A sheet that would take more pages than anybody joins, with the room it wants and the room there is, in millimetres. */
+/** A sheet that would take more pages than anybody joins, or that has to be on one and fits none, with the room it wants and the room there is, in millimetres. */
 export type Misfit = { readonly id: string; readonly wanted: Extent; readonly available: Extent }
 
 export type FilledPages = {
@@ -64,9 +64,14 @@ export function fillPages(
   const whole: { readonly sheet: number; readonly drawings: readonly Drawing[] }[] = []
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
-  sheets.forEach(({ id, drawings, large: apart }, sheet) => {
-    if (fits(drawings)) {
-      whole.push({ sheet, drawings })
+  sheets.forEach(({ id, drawings, reduced = [], large: apart }, sheet) => {
+    const fitting = [drawings, ...reduced].find(fits)
+    if (fitting !== undefined) {
+      whole.push({ sheet, drawings: fitting })
+      return
+    }
+    if (reduced.length > 0) {
+      misfits.push({ id, wanted: extentOf(reduced.at(-1)![0].bounds), available: rooms[0]! })
       return
     }
     const [drawing, beside] =

@@ -6,6 +6,8 @@ export type SheetToLay = {
   /** What belongs together, such as the pieces of one part, has the same group. */
   readonly group: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
+  /** The same smaller and smaller, for when no page holds it; the first that one holds is printed. */
+  readonly reduced?: readonly (readonly [Drawing, ...Drawing[]])[]
   /** How it is drawn when no page holds it. */
   readonly large?: LargeSheet
 }

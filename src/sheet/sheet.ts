@@ -1,5 +1,5 @@
 import type { Drawing } from '../drawing/drawing.ts'
-import type { Model } from '../model/part.ts'
+import type { Model, Transfer } from '../model/part.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 
@@ -14,6 +14,11 @@ export type Sheet = {
   /** The part that it is about. */
   readonly part: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
+  /**
+   * The same smaller and smaller, each in one or more arrangements, where it may not go over several pages: of these the
+   * first is printed of which an arrangement fits a page.
+   */
+  readonly reduced?: readonly (readonly [Drawing, ...Drawing[]])[]
   /**
    * What a drawing of its lines alone is called, for a machine. Only the first sheet of several that show the same lines
    * has it.
@@ -32,6 +37,8 @@ export type SheetContext = {
   readonly fonts: Fonts
   /** One paper for each hand of a part where this is left out. */
   readonly copies?: Copies
+  /** Whatever suits each part, all of them get this. */
+  readonly everyPart?: Exclude<Transfer, 'auto'>
 }
 
 /** Draws all sheets of one kind, in the order of the plan's parts. */
