@@ -24,7 +24,7 @@ export type LaidPacket = {
   readonly areaBound: number
   readonly sheets: readonly Sheet[]
   /** Of every part whose shape is on the paper, template or not: what machines cut by. */
-  readonly shapes: readonly Sheet[]
+  readonly shapes: () => readonly Sheet[]
   readonly findings: readonly Finding[]
 }
 
@@ -62,7 +62,7 @@ export function layOutPacket(
       count: 0,
       areaBound: 0,
       sheets: [],
-      shapes: [],
+      shapes: () => [],
       findings: unusable,
     }
   const { paper, printer: reached, overlap } = chosen.page
@@ -91,14 +91,14 @@ export function layOutPacket(
     count,
     areaBound: cover.count + laid.areaBound,
     sheets,
-    shapes: shapesFor(context, kinds.makers),
+    shapes: () => shapesFor(context, kinds.makers),
     findings,
   }
 }
 
-function toLay({ id, part, drawings, reduced, large }: Sheet): SheetToLay {
-  const smaller = reduced === undefined ? {} : { reduced }
-  return { id, group: part, drawings, ...smaller, ...(large === undefined ? {} : { large }) }
+function toLay({ id, part, drawings, otherwise, large }: Sheet): SheetToLay {
+  const instead = otherwise === undefined ? {} : { otherwise }
+  return { id, group: part, drawings, ...instead, ...(large === undefined ? {} : { large }) }
 }
 
 /** Both lists of pages, from the beginning as often as they are asked for. */

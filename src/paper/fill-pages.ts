@@ -64,14 +64,18 @@ export function fillPages(
   const whole: { readonly sheet: number; readonly drawings: readonly Drawing[] }[] = []
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
-  sheets.forEach(({ id, drawings, reduced = [], large: apart }, sheet) => {
-    const fitting = [drawings, ...reduced].find(fits)
+  sheets.forEach(({ id, drawings, otherwise = [], large: apart }, sheet) => {
+    const fitting = [{ drawings }, ...otherwise].find(
+      one => fits(one.drawings) && (!('beside' in one) || fits(one.beside)),
+    )
     if (fitting !== undefined) {
-      whole.push({ sheet, drawings: fitting })
+      whole.push({ sheet, drawings: fitting.drawings })
+      if ('beside' in fitting) whole.push({ sheet, drawings: fitting.beside })
       return
     }
-    if (reduced.length > 0) {
-      misfits.push({ id, wanted: extentOf(reduced.at(-1)![0].bounds), available: rooms[0]! })
+    const last = otherwise.at(-1)
+    if (last !== undefined) {
+      misfits.push({ id, wanted: extentOf(last.drawings[0].bounds), available: rooms[0]! })
       return
     }
     const [drawing, beside] =

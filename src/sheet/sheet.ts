@@ -15,10 +15,10 @@ export type Sheet = {
   readonly part: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
   /**
-   * The same smaller and smaller, each in one or more arrangements, where it may not go over several pages: of these the
-   * first is printed of which an arrangement fits a page.
+   * What it is drawn as, where it may not go over several pages, on paper that holds none of them: the words on another
+   * paper, or the same smaller and smaller. The first that fits is printed.
    */
-  readonly reduced?: readonly (readonly [Drawing, ...Drawing[]])[]
+  readonly otherwise?: readonly Otherwise[]
   /**
    * What a drawing of its lines alone is called, for a machine. Only the first sheet of several that show the same lines
    * has it.
@@ -26,6 +26,12 @@ export type Sheet = {
   readonly forMachine?: string
   /** How it is drawn for paper that holds none of them: what may go over several pages, and the words beside it in several shapes. */
   readonly large?: { readonly drawing: Drawing; readonly beside: readonly [Drawing, ...Drawing[]] }
+}
+
+/** A drawing in one or more arrangements, the best first, and what is laid beside it or on another page. */
+export type Otherwise = {
+  readonly drawings: readonly [Drawing, ...Drawing[]]
+  readonly beside?: readonly [Drawing, ...Drawing[]]
 }
 
 /** Whether every piece gets a paper of its own, or all pieces of one hand of a part share one. */

@@ -1,12 +1,14 @@
 import type { FaceName } from '../finding/face-name.ts'
 import { sayFace } from '../finding/face-name.ts'
 import type { Contour } from '../geometry/shape/contour.ts'
+import type { Segment } from '../geometry/shape/segment.ts'
 import { isPlaced } from '../model/feature.ts'
 import { finishedOutline } from '../model/finished-outline.ts'
 import type { Part, Transfer } from '../model/part.ts'
 import { coincident } from '../number/tolerance.ts'
 import { has } from '../workshop/bits.ts'
 import type { Workshop } from '../workshop/workshop.ts'
+import { chamferedIn } from './chamfered.ts'
 import { isFillet, withWholeArcs } from './mark-out/arcs.ts'
 
 /** How a part comes from paper to wood, and why, in half a line. */
@@ -20,7 +22,7 @@ const mostMarked = 8
  * rectangle are quicker and truer; unless the plan says. Common practice, no source.
  */
 export function chooseTransfer(
-  part: Pick<Part, 'transfer' | 'drawn'>,
+  part: Pick<Part, 'transfer' | 'drawn' | 'corners'>,
   workshop: Pick<Workshop, 'circleTemplates'>,
 ): ChosenTransfer {
   const { transfer, drawn } = part
@@ -32,6 +34,7 @@ export function chooseTransfer(
     shape.kind === 'cut-out' ? [shape.region.outer, ...shape.region.holes] : [],
   )
   if (outline.some(contour => isCurved(contour, workshop))) return template('the outline is curved')
+  const isAngled = angled(chamferedIn(part))
   if (outline.some(isAngled)) return template('an edge is not square to the others')
   if (cutOuts.some(contour => isCurved(contour, workshop))) return template('a cut-out is curved')
   if (cutOuts.some(isAngled)) return template('an edge of a cut-out is not square to the others')
@@ -55,11 +58,13 @@ function isCurved(contour: Contour, { circleTemplates }: Pick<Workshop, 'circleT
   )
 }
 
-function isAngled({ segments }: Contour): boolean {
-  return segments.some(({ kind, from, to }) => {
-    const [dx, dy] = [Math.abs(to.x - from.x), Math.abs(to.y - from.y)]
-    return kind === 'line' && Math.min(dx, dy) > coincident
-  })
+/** Whether it has an edge that is not square to the others; a chamfer takes no edge away from the square. */
+function angled(isChamfer: (edge: Segment) => boolean): (contour: Contour) => boolean {
+  return ({ segments }) =>
+    segments.some(edge => {
+      const [dx, dy] = [Math.abs(edge.to.x - edge.from.x), Math.abs(edge.to.y - edge.from.y)]
+      return edge.kind === 'line' && Math.min(dx, dy) > coincident && !isChamfer(edge)
+    })
 }
 
 /** What a sheet says of the choice: "mark-out: square, 3 features". */

@@ -17,8 +17,8 @@ export type SpreadRun = {
   readonly dropped: readonly Stop[]
 }
 
-/** White between one dimension's lettering and the next. */
-const white = 1.4
+/** White between one dimension's lettering and the next: side by side they must not be read as one size. */
+const white = { level: 3.4, upward: 1.4, upright: 1.2 } as const
 /** Lettering that stands farther aside than this from what it measures is not read at a glance. */
 const farthest = { level: 16, upward: 30, upright: 30 } as const
 const ranks: readonly Rank[] = [3, 2, 1, 0]
@@ -36,14 +36,14 @@ export function spreadRun({ origin, stops }: Run, edge: Edge, fonts: Fonts): Spr
     if (kept.length === before) continue
     before = kept.length
     for (const upward of level ? [false, true] : [false]) {
-      const limit = level ? (upward ? farthest.upward : farthest.level) : farthest.upright
+      const way = level ? (upward ? 'upward' : 'level') : 'upright'
       const texts = kept.map(({ words }) => dimensionText(words, edge, upward, fonts))
       const places = spread(
         kept.map(({ at }) => at),
-        texts.map(({ along }) => along + white),
+        texts.map(({ along }) => along + white[way]),
       )
       const shift = Math.max(0, ...kept.map(({ at }, i) => Math.abs(places[i]! - at)))
-      if (shift > limit && (rank > 0 || (level && !upward))) continue
+      if (shift > farthest[way] && (rank > 0 || (level && !upward))) continue
       return {
         origin,
         stops: kept.map((stop, i) => ({ stop, text: texts[i]!, place: places[i]! })),

@@ -12,7 +12,7 @@ import { transformContour, transformRegion } from '../../geometry/shape/transfor
 import { finishedOutline } from '../../model/finished-outline.ts'
 import { faceOf } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { pointBeside } from '../dimension/edge.ts'
+import { type Edge, pointBeside } from '../dimension/edge.ts'
 import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
 import type { Between, Stop } from '../dimension/run.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
@@ -70,14 +70,12 @@ export function drawView(
 
   const across = axisDimensions('y', view, factor, facts)
   const along = axisDimensions('x', view, factor, facts)
+  // what is cut may stick out of the wood, and what stands beside the ends may reach past the corners
+  const lines = boundsOfMarks(fonts, board.marks)
   board.draw([across, along].flatMap(dimensions => centreLine(dimensions, box)))
-  const upright = layAxis(across, () => besideGap)
-  const standing = upright.flatMap(({ boxes }) => boxes).reduce(joinBounds, box)
-  // what stands beside the ends may reach past the corners
-  const past = { top: standing.top - box.top, bottom: box.bottom - standing.bottom }
-  const level = layAxis(along, side =>
-    Math.max(besideGap, (side === 'top' ? past.top : past.bottom) + pastCorner),
-  )
+  const upright = layAxis(across, side => Math.max(besideGap, pastSide(lines, box, side) + pastCut))
+  const standing = upright.flatMap(({ boxes }) => boxes).reduce(joinBounds, lines)
+  const level = layAxis(along, side => Math.max(besideGap, pastSide(standing, box, side) + pastCorner))
   const laid = [...upright, ...level]
   for (const { marks, boxes } of laid) {
     board.draw(marks)
@@ -121,7 +119,7 @@ export function drawView(
 
   function layAxis(
     { fromDatum, fromCentre, between }: AxisDimensions,
-    inner: (side: string) => number,
+    inner: (side: Edge['side']) => number,
   ): readonly LaidBeside[] {
     const first = fromDatum ?? fromCentre
     return [fromDatum, fromCentre].flatMap((one, i) => {
@@ -132,6 +130,14 @@ export function drawView(
   }
 }
 
+/** How far something reaches past a side of the view. */
+function pastSide(reach: Bounds, box: Bounds, side: Edge['side']): number {
+  const sign = side === 'left' || side === 'bottom' ? -1 : 1
+  return sign * (reach[side] - box[side])
+}
+
+/** White between what sticks out of the wood and the dimensions beside it. */
+const pastCut = 2.5
 /** White between the lettering that reaches past a corner and the dimensions round it. */
 const pastCorner = 2
 const captionGap = 2

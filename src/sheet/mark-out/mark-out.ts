@@ -6,13 +6,13 @@ import { sayFace } from '../../finding/face-name.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { Segment } from '../../geometry/shape/segment.ts'
 import { isPlaced } from '../../model/feature.ts'
 import type { Model, Part } from '../../model/part.ts'
+import { chamferedIn } from '../chamfered.ts'
 import { type KeyEntry, keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
 import { sideNames } from '../key/key-words.ts'
-import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
+import type { Otherwise, Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
 import { whenLookedAt } from '../when-looked-at.ts'
@@ -57,7 +57,7 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const table = (width: number): readonly TableLine[] =>
     views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, fonts))
   const apart = table(wideKey).length > mostLines
-  const sheet = (reduction: Reduction): readonly [Drawing, ...Drawing[]] => {
+  const at = (reduction: Reduction): Required<Otherwise> & { readonly alone: readonly [Drawing] } => {
     const about = { id: `${part.id}-mark-out`, caption: captionOf(part, model, reduction) }
     const drawn = once(() => drawViews(views, key, reduction.factor, part, facts, context))
     const words = (at: Point, width: number): readonly Mark[] =>
@@ -74,29 +74,42 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
         at: { x: bounds.left, y: bounds.bottom - gap },
         width: Math.max(bounds.right - bounds.left, width),
       }))
-    return [
-      below(wideKey),
-      below(narrowKey),
-      arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
-    ]
+    const wordsAlone = (width: number): Drawing =>
+      whenLookedAt({ ...about, id: `${about.id}-words` }, () => {
+        const marks = words({ x: 0, y: 0 }, width)
+        return { marks, bounds: boundsOfMarks(fonts, marks) }
+      })
+    return {
+      drawings: [
+        below(wideKey),
+        below(narrowKey),
+        arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
+      ],
+      alone: [whenLookedAt(about, drawn)],
+      beside: [wordsAlone(wideKey), wordsAlone(narrowKey)],
+    }
   }
+  const [full, ...smaller] = [trueSize, ...reductions].map(at)
   const whole: Sheet = {
     id: `${part.id}-mark-out`,
     kind: 'mark-out',
     part: part.id,
-    drawings: sheet(trueSize),
-    reduced: reductions.map(sheet),
+    drawings: full!.drawings,
+    // true to size before in one piece
+    otherwise: [
+      { drawings: full!.alone, beside: full!.beside },
+      ...smaller.flatMap(({ drawings, alone, beside }) => [{ drawings }, { drawings: alone, beside }]),
+    ],
   }
   return apart ? [whole, ...tableSheets(part, table(wideKey), context)] : [whole]
 }
 
 function factsOf(part: Part, model: Model): DimensionFacts {
-  const chamfers = new Set(part.corners.filter(({ kind }) => kind === 'chamfer').map(({ name }) => name))
   return {
     part,
     model,
     pairs: matchedPairs(part, model),
-    isChamfer: ({ kind, tag }: Segment) => kind === 'line' && tag !== undefined && chamfers.has(tag),
+    isChamfer: chamferedIn(part),
     isScaled: isScaledIn(part, model),
   }
 }

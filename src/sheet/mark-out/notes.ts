@@ -84,7 +84,7 @@ function circlesOfHoles(own: readonly Placed[], show: (mm: number) => Words): re
       x: circle.centre.x + circle.radius * Math.cos(angle),
       y: circle.centre.y + circle.radius * Math.sin(angle),
     }
-    return [{ at, words: ['centres on ', ...show(2 * circle.radius), ' across'] }]
+    return [{ at, words: [...show(2 * circle.radius), ' circle'] }]
   })
 }
 

@@ -26,7 +26,7 @@ export type TableLine = {
   }[]
 }
 
-const letterColumn = 8
+const narrowestLetters = 8
 const columnGap = 4
 /** Names that are longer are cut short. */
 const widestName = 34
@@ -47,9 +47,7 @@ export function placeLines(
 ): readonly TableLine[] {
   const [along, across] = [datumOf('x', view, facts.part), datumOf('y', view, facts.part)]
   const groups = key.flatMap(entry => {
-    const members = view.own.filter(
-      ({ id, shape }) => shape.kind !== 'edge-cut' && entry.members.some(member => member.id === id),
-    )
+    const members = view.own.filter(({ id }) => entry.members.some(member => member.id === id))
     return members.length === 0 ? [] : [{ entry, rows: rowsOf(members, along, across, facts) }]
   })
   if (groups.length === 0) return []
@@ -59,6 +57,11 @@ export function placeLines(
   const headingWidth = layOut(fonts.regular, [headings[0]], lettering.medium).width
   const names = rows.map(({ name }) => fitText(fonts.regular, name, lettering.medium, widestName))
   const nameWidth = Math.max(...names.map(name => layOut(fonts.regular, [name], lettering.medium).width))
+  const letterWidth = (letter: string): number => layOut(fonts.bold, [letter], lettering.large).width
+  const letterColumn = Math.max(
+    narrowestLetters,
+    2 + Math.max(...groups.map(({ entry }) => letterWidth(entry.letter))),
+  )
   const second = letterColumn + Math.max(nameWidth, 18) + columnGap
   const third = second + Math.max(headingWidth, ...rows.map(row => widthOf(row.across))) + columnGap
   const lines: TableLine[] = [
