@@ -5,7 +5,7 @@ import type { Model, Part } from '../model/part.ts'
 import type { Misfit } from '../paper/fill-pages.ts'
 import { layOutPages } from '../paper/lay-out-pages.ts'
 import type { SheetToLay } from '../paper/sheet-to-lay.ts'
-import { makeSheets } from '../sheet/registry.ts'
+import { makeSheets, shapesFor } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { defaultWorkshop } from '../workshop/defaults.ts'
@@ -24,6 +24,8 @@ export type LaidPacket = {
   /** No packing has fewer pages than this, by the areas of what is on them. */
   readonly areaBound: number
   readonly sheets: readonly Sheet[]
+  /** Of every part whose shape is on the paper, template or not: what machines cut by. */
+  readonly shapes: () => readonly Sheet[]
   readonly findings: readonly Finding[]
 }
 
@@ -58,7 +60,14 @@ export function layOutPacket(
   const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
   const unusable = [...unknownParts, ...('findings' in chosen ? chosen.findings : []), ...kinds.findings]
   if ('findings' in chosen || unusable.length > 0)
-    return { packet: { ...about, pages: [] }, count: 0, areaBound: 0, sheets: [], findings: unusable }
+    return {
+      packet: { ...about, pages: [] },
+      count: 0,
+      areaBound: 0,
+      sheets: [],
+      shapes: () => [],
+      findings: unusable,
+    }
   const { paper, printer: reached, overlap } = chosen.page
   const workshop = { ...before.workshop, printer: reached }
   const context = {
@@ -92,6 +101,7 @@ export function layOutPacket(
     count,
     areaBound: cover.count + laid.areaBound,
     sheets,
+    shapes: () => shapesFor(context, kinds.makers),
     findings,
   }
 }
@@ -104,8 +114,9 @@ function partOf(strip: ReturnType<typeof chooseStrip>): {
   return 'part' in strip ? { parts: [strip.part], findings: [] } : { parts: [], findings: strip.findings }
 }
 
-function toLay({ id, part, drawings, large }: Sheet): SheetToLay {
-  return { id, group: part, drawings, ...(large === undefined ? {} : { large }) }
+function toLay({ id, part, drawings, otherwise, large }: Sheet): SheetToLay {
+  const instead = otherwise === undefined ? {} : { otherwise }
+  return { id, group: part, drawings, ...instead, ...(large === undefined ? {} : { large }) }
 }
 
 /** Both lists of pages, from the beginning as often as they are asked for. */

@@ -1,15 +1,14 @@
 import type { Drawing } from '../drawing/drawing.ts'
-import { lettering } from '../drawing/lettering.ts'
-import { textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
 import { boundsOfMarks } from '../drawing/mark-bounds.ts'
-import { wrap } from '../drawing/wrap.ts'
 import { joinBounds } from '../geometry/measure/bounds.ts'
 import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Point } from '../geometry/shape/point.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { type KeyLine, keyTable } from './key/key-table.ts'
 import type { Sheet } from './sheet.ts'
+import { titleMarks } from './title.ts'
+import { whenLookedAt } from './when-looked-at.ts'
 
 /** Between what is drawn and the words beside it. */
 const gap = 6
@@ -38,14 +37,14 @@ export function withWords(
     return [...head.marks, ...keyTable(lines, { x: at.x, y: head.bottom }, width, fonts).marks]
   }
   const arranged = (at: Point, width: number): Drawing =>
-    whenLookedAt({ ...about, keepWhole }, () => {
+    whenLookedAt(about, () => {
       const key = words(at, width)
       return { marks: [...marks, ...key], bounds: joinBounds(box, boundsOfMarks(fonts, key)) }
     })
   const below = (width: number): Drawing =>
     arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
   const keyAlone = (width: number): Drawing =>
-    whenLookedAt({ ...about, id: `${about.id}-key`, keepWhole: [] }, () => {
+    whenLookedAt({ ...about, id: `${about.id}-key` }, () => {
       const key = words({ x: 0, y: 0 }, width)
       return { marks: key, bounds: boundsOfMarks(fonts, key) }
     })
@@ -55,49 +54,5 @@ export function withWords(
       drawing: { ...about, marks, bounds: box, keepWhole },
       beside: [keyAlone(wideKey), keyAlone(narrowKey)],
     },
-  }
-}
-
-/** A drawing that is made when it is looked at: of most sheets few arrangements are. */
-function whenLookedAt(
-  about: Pick<Drawing, 'id' | 'caption' | 'keepWhole'>,
-  draw: () => Pick<Drawing, 'marks' | 'bounds'>,
-): Drawing {
-  let made: ReturnType<typeof draw> | undefined
-  const make = () => {
-    made ??= draw()
-    return made
-  }
-  return {
-    ...about,
-    get marks() {
-      return make().marks
-    },
-    get bounds() {
-      return make().bounds
-    },
-  }
-}
-
-/** A title as it hangs from its upper left corner. */
-export function titleMarks(
-  words: string,
-  at: Point,
-  width: number,
-  fonts: Fonts,
-): { readonly marks: readonly Mark[]; readonly bottom: number } {
-  const pitch = lettering.medium + 1.5
-  const rows = wrap(words, fonts.bold, lettering.medium, width)
-  return {
-    marks: rows.map((row, i) =>
-      textMark(
-        { layer: 'text', subject: 'title' },
-        [row],
-        { x: at.x, y: at.y - lettering.medium - i * pitch },
-        lettering.medium,
-        { weight: 'bold' },
-      ),
-    ),
-    bottom: at.y - rows.length * pitch - 0.5,
   }
 }

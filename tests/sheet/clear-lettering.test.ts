@@ -2,10 +2,10 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { boundsOfMarks } from '../../src/drawing/mark-bounds.ts'
 import { plansToMeasure } from '../trueness/plans.ts'
-import { expectClear, meets } from './expect-clear.ts'
+import { expectClear, meets } from './clear.ts'
 import { randomBlock } from './random-block.ts'
 import { randomPlan } from './random-plan.ts'
-import { fonts, sheetsOf } from './sheets-of.ts'
+import { fonts, papersOf, sheetsOf } from './sheets-of.ts'
 
 test('on the templates of any part no lettering touches other lettering, or any line', () => {
   fc.assert(
@@ -23,14 +23,14 @@ test.each(plansToMeasure())('on the templates of $name no lettering touches anyt
 test('on the strips of any block no lettering touches other lettering, or any line', () => {
   fc.assert(
     fc.property(randomBlock, text => {
-      for (const { drawings } of sheetsOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
+      for (const { drawings } of papersOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
     }),
     { numRuns: 300 },
   )
 })
 
 test.each(plansToMeasure())('on the strips of $name no lettering touches anything', ({ text }) => {
-  for (const { drawings } of sheetsOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
+  for (const { drawings } of papersOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
 })
 
 test('everything on the template of any part lies within the drawing’s bounds', () => {

@@ -6,7 +6,7 @@ import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
-import { type Stretch, spread } from './spread.ts'
+import { type Stretch, spread } from '../dimension/spread.ts'
 
 /** A hole, and what stands over it: its distance, and a letter where the strip has several. */
 export type Running = {
@@ -68,7 +68,8 @@ export function runningLabels(
 
 function middlesOf(holes: readonly Running[], cells: readonly Cell[], within: Stretch): readonly number[] {
   return spread(
-    holes.map(({ centre }, i) => ({ at: centre.x, width: cells[i]!.width + between })),
+    holes.map(({ centre }) => centre.x),
+    cells.map(({ width }) => width + between),
     within,
   )
 }

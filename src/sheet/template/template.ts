@@ -2,19 +2,28 @@ import type { Drawing } from '../../drawing/drawing.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import type { Piece } from '../../model/part.ts'
+import type { Part, Piece } from '../../model/part.ts'
 import { keyOf } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
-import { titleMarks, withWords } from '../with-words.ts'
+import { titleMarks } from '../title.ts'
+import { transferOf } from '../transfer.ts'
+import { withWords } from '../with-words.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
 import { onPart } from './on-part.ts'
 import { handsOf, pieceName, piecesInWords, type Served } from './pieces-served.ts'
 
-/** True-size templates of every part, to be glued on the face side: one for each piece, or one for each hand. */
+/** True-size templates, to be glued on the face side, of the parts that get one: one for each piece, or one for each hand. */
 export const templateSheets: SheetMaker = context =>
-  context.model.parts.flatMap(part => handsOf(part).flatMap(served => templatesOf(served, context)))
+  context.model.parts.flatMap(part =>
+    transferOf(part, context).by === 'template' ? templatesFor(part, context) : [],
+  )
+
+/** The templates of a part, whether it gets one on paper or is only cut by a machine. */
+export function templatesFor(part: Part, context: SheetContext): readonly Sheet[] {
+  return handsOf(part).flatMap(served => templatesOf(served, context))
+}
 
 /** A title is broken where it is longer than the part, but not into a column narrower than this. */
 const narrowTitle = 40

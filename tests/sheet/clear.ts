@@ -27,7 +27,7 @@ const linesOf = (marks: readonly Mark[]) =>
     .flatMap(m => (m.kind === 'path' ? m.contours : m.kind === 'fill' ? m.regions.map(r => r.outer) : []))
     .flatMap(c => chordContour(c, 0.001).segments)
 
-/** @throws Error where lettering touches other lettering, or a line */
+/** @throws Error when lettering touches other lettering or any line */
 export function expectClear(marks: readonly Mark[]): void {
   const boxes = textsOf(marks).map(t => ({ box: textBox(fonts, t), says: plain(t.words) }))
   const lines = linesOf(marks)
