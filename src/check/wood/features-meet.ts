@@ -24,6 +24,7 @@ export const featuresMeet: Rule<'features-meet'> = {
           .filter(([a, b]) => !inside.pairs.has(pairName(a.feature, b.feature)))
           .flatMap(([a, b]) => judge(part, a, b)),
         ...intoSlopes(part, cuts, eased),
+        ...easedTwice(part, eased),
       ]),
     ),
   explanation: {
@@ -61,6 +62,25 @@ function intoSlopes(
       ]
     }),
   )
+}
+
+/** One arris that is eased in two ways; that easings of two edges meet at a corner is meant so. */
+function easedTwice(part: Part, eased: readonly Eased[]): readonly FindingOf<'features-meet'>[] {
+  return nearPairs(eased, coincident).flatMap(([a, b]): FindingOf<'features-meet'>[] => {
+    const [one, other] = [a.shape.edge, b.shape.edge]
+    const isSame = one === other || one === 'all' || other === 'all'
+    if (!isSame || a.feature.cut === b.feature.cut || woodBetween(a, b) > coincident) return []
+    return [
+      {
+        rule: 'features-meet',
+        severity: 'note',
+        places: [placeOfFeature(part, a.feature), placeOfFeature(part, b.feature)],
+        measured: mm(overlapOf(a, b)),
+        limit: mm(0),
+        facts: { what: wordFor(a.feature), other: wordFor(b.feature), how: 'overlaps' },
+      },
+    ]
+  })
 }
 
 function judge(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[] {

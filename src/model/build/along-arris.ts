@@ -1,4 +1,5 @@
 import { type FaceName, sayFace } from '../../finding/face-name.ts'
+import type { Source } from '../../finding/source.ts'
 import type { CutPlan, Located } from '../../plan/plan.ts'
 import type { Feature, Shape } from '../feature.ts'
 import type { Arris } from './arris.ts'
@@ -39,32 +40,38 @@ export function toldApart(
   ]
 }
 
-/** Why nothing can be worked along an edge, at the place that names it, or the size that is too large. */
+/** A size that a plan gives, by what it is called. */
+export type Named = { readonly name: string; readonly mm: number; readonly source: Source }
+
+/** Why nothing can be worked along an edge, at the place that names it, or at the size that is too large. */
 export function reportNoStrip(
-  { context, extent }: Site,
+  site: Site,
   why: 'curved' | 'too-wide',
   { edge }: Pick<Arris, 'edge'>,
   named: Located<FaceName>,
-  what: { readonly name: string; readonly mm: number; readonly source: Located<string>['source'] },
+  size: Named,
 ): void {
-  if (why === 'curved') {
-    context.report({
-      rule: 'no-straight-edge',
-      severity: 'error',
-      places: [{ source: named.source }],
-      facts: { edge: sayFace(edge) },
-    })
-    return
-  }
-  const breadth = edge === 'left' || edge === 'right' ? extent.length : extent.width
+  const { length, width } = site.extent
+  if (why === 'curved') reportCurved(site, edge, named.source)
+  else reportTooWide(site, size, edge === 'left' || edge === 'right' ? length : width)
+}
+
+/** An edge along which nothing can be worked, since it is not straight. */
+export function reportCurved({ context }: Site, edge: FaceName, source: Source): void {
+  context.report({
+    rule: 'no-straight-edge',
+    severity: 'error',
+    places: [{ source }],
+    facts: { edge: sayFace(edge) },
+  })
+}
+
+/** A size of which nothing is left where there is so much, in millimetres. */
+export function reportTooWide({ context }: Site, { name, mm, source }: Named, limit: number): void {
   context.report({
     rule: 'nothing-left',
     severity: 'error',
-    places: [{ source: what.source }],
-    facts: {
-      what: what.name,
-      size: { value: what.mm, unit: 'mm' },
-      limit: { value: breadth, unit: 'mm' },
-    },
+    places: [{ source }],
+    facts: { what: name, size: { value: mm, unit: 'mm' }, limit: { value: limit, unit: 'mm' } },
   })
 }

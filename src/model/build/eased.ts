@@ -1,13 +1,15 @@
 import { difference } from '../../geometry/boolean/index.ts'
+import { inscribedCircle } from '../../geometry/measure/inscribed-circle.ts'
 import { offsetRegions } from '../../geometry/offset/index.ts'
 import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
+import { printable } from '../../number/tolerance.ts'
 import type { ChamferPlan, RoundOverPlan } from '../../plan/plan.ts'
 import type { Chamfer, Feature, RoundOver } from '../feature.ts'
 import type { Size } from '../size.ts'
 import { lineOfStrip } from '../strip.ts'
-import { featuresAlong, reportNoStrip, toldApart } from './along-arris.ts'
+import { featuresAlong, reportNoStrip, reportTooWide, toldApart } from './along-arris.ts'
 import { type Arris, arrisBetween } from './arris.ts'
 import { type CutBuilder, isKnown, missingSizes, type Resolved, unplaced } from './cut-builder.ts'
 import { edgeStrip } from './edge-strip.ts'
@@ -64,7 +66,7 @@ function easedFeatures(
       const rims = rimStrips(site, face, width.mm)
       if (rims.length === 0) {
         const what = { name: `the ${cut.kind}`, mm: width.mm, source: width.source }
-        reportNoStrip(site, 'too-wide', { edge: 'top' }, on, what)
+        reportTooWide(site, what, inscribedCircle(site.outline, printable)?.radius ?? 0)
         return []
       }
       const told = cut.on.length > 1 ? [face] : []

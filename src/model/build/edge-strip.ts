@@ -1,9 +1,12 @@
 import { intersection } from '../../geometry/boolean/index.ts'
+import { pointAt } from '../../geometry/measure/along.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
+import { pointInRegion } from '../../geometry/measure/inside.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { polygon } from '../../geometry/shape/polygon.ts'
+import type { Segment } from '../../geometry/shape/segment.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { endOfStrip, lineOfStrip } from '../strip.ts'
@@ -30,11 +33,16 @@ export function edgeStrip(
   const all = intersection([band(site, line, width, stops)], [site.outline])
   if (!all.ok) return { why: 'too-wide' }
   const strips = all.value.filter(region => touches(region, line))
-  const isWhole = ({ outer }: Region) => !outer.segments.some(s => s.tag === lineOfStrip)
+  const isWhole = ({ outer }: Region) => !outer.segments.some(s => s.tag === lineOfStrip && isInside(s, site))
   if (strips.length === 0 || strips.some(isWhole)) return { why: 'too-wide' }
   if (face === 'front') return { strips }
   const turned = mirrorAcross(site.extent.length / 2)
   return { strips: strips.map(strip => transformRegion(strip, turned)) }
+}
+
+/** Whether a line of the strip runs through the wood, and not along its far edge. */
+function isInside(segment: Segment, { outline }: Site): boolean {
+  return pointInRegion(outline, pointAt(segment, 1 / 2)) === 'inside'
 }
 
 /** Along the edge, far out over its open ends, where the outline then bounds it. */

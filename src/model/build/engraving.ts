@@ -6,7 +6,7 @@ import { distance } from '../../geometry/shape/point.ts'
 import { polygon, polyline } from '../../geometry/shape/polygon.ts'
 import { transformContour } from '../../geometry/shape/transform.ts'
 import { coincident } from '../../number/tolerance.ts'
-import type { EngravePlan } from '../../plan/plan.ts'
+import type { DrawnPoint, EngravePlan } from '../../plan/plan.ts'
 import type { EngravedText, Feature, Missing } from '../feature.ts'
 import type { Size } from '../size.ts'
 import {
@@ -86,9 +86,15 @@ function linesOn(
   if (points.some(p => p === undefined)) return undefined
   if (points.some(p => p === 'unknown'))
     return () => ({ missing: [{ kind: 'size', name: 'points of the drawing' }] })
-  const paths = resolved.flatMap(line =>
-    pathThrough(line.map(({ x, y }) => ({ x: (x as Size).mm, y: (y as Size).mm }))),
-  )
+  const paths: Contour[] = []
+  for (const [i, line] of resolved.entries()) {
+    const path = pathThrough(line.map(({ x, y }) => ({ x: (x as Size).mm, y: (y as Size).mm })))
+    if (path === undefined) {
+      reportNoLine(site, lines[i]!)
+      return undefined
+    }
+    paths.push(path)
+  }
   const { left, right, bottom, top } = paths.map(contourBounds).reduce(joinBounds, noBounds)
   return frame => {
     if (at === undefined) return { kind: 'engraved-lines', paths }
@@ -99,11 +105,20 @@ function linesOn(
   }
 }
 
-/** From point to point; points that stand on each other count once, and one point alone draws nothing. */
-function pathThrough(points: readonly Point[]): readonly Contour[] {
+/** From point to point; points that stand on each other count once, and one place alone is no line. */
+function pathThrough(points: readonly Point[]): Contour | undefined {
   const apart = points.filter((p, i) => i === 0 || distance(points[i - 1]!, p) > coincident)
   const [first, last] = [apart[0], apart.at(-1)]
-  if (first === undefined || last === undefined || apart.length < 2) return []
+  if (first === undefined || last === undefined || apart.length < 2) return undefined
   const comesBack = apart.length > 3 && distance(first, last) <= coincident
-  return [comesBack ? polygon(apart.slice(0, -1)) : polyline(apart)]
+  return comesBack ? polygon(apart.slice(0, -1)) : polyline(apart)
+}
+
+function reportNoLine({ context }: Site, points: readonly DrawnPoint[]): void {
+  context.report({
+    rule: 'curve-impossible',
+    severity: 'error',
+    places: [{ source: points[1]!.source }],
+    facts: { points: { value: points.length, unit: 'count' } },
+  })
 }

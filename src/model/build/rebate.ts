@@ -2,7 +2,7 @@ import { type FaceName, isSide } from '../../finding/face-name.ts'
 import { faceDirections } from '../../plan/face-directions.ts'
 import type { RebatePlan } from '../../plan/plan.ts'
 import type { Feature, Missing } from '../feature.ts'
-import { featuresAlong, reportNoStrip, toldApart } from './along-arris.ts'
+import { featuresAlong, reportCurved, reportNoStrip, toldApart } from './along-arris.ts'
 import { arrisBetween } from './arris.ts'
 import { type CutBuilder, isKnown, missingSizes, unplaced } from './cut-builder.ts'
 import { edgeLine } from './edge-line.ts'
@@ -23,11 +23,7 @@ export const buildRebate: CutBuilder<RebatePlan> = (site, cut) => {
     const stops = stopsAlong(site, cut, arris.edge)
     if (stops === undefined) return []
     if (stops === 'curved') {
-      reportNoStrip(site, 'curved', arris, arris.turned ? on : cut.edge, {
-        name: '',
-        mm: 0,
-        source: on.source,
-      })
+      reportCurved(site, arris.edge, (arris.turned ? on : cut.edge).source)
       return []
     }
     // on the front or back the step is as wide as it is deep into the edge, where the plan stands on that

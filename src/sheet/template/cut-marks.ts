@@ -1,5 +1,6 @@
 import { pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import type { Contour } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { isPlaced, type Placed } from '../../model/feature.ts'
@@ -52,7 +53,8 @@ export function cutMarks(feature: Placed, subject: string): readonly Mark[] {
       return []
     case 'groove':
     case 'rebate':
-      return [pathMark({ layer: 'cut', subject }, 'cut', workedLines(shape.region))]
+      // a closed shape is what a machine cuts right through, and these go only so deep
+      return [pathMark({ layer: 'cut', subject }, 'cut', workedLines(shape.region).map(opened))]
     case 'bevel': {
       // the line on the front is part of the outline, the one on the back lies outside it or inside
       const onBack = feature.face === 'front' ? edgeLines(shape.region) : workedLines(shape.region)
@@ -65,4 +67,8 @@ export function cutMarks(feature: Placed, subject: string): readonly Mark[] {
     case 'engraved-text':
       return []
   }
+}
+
+function opened({ segments }: Contour): Contour {
+  return { segments, closed: false }
 }

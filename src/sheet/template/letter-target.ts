@@ -12,8 +12,9 @@ import { boxAbout } from '../label/find-place.ts'
 import type { Stretch } from '../label/touch.ts'
 import { crossReach } from './hole-marks.ts'
 
-/** What a letter belongs to: a ring with its cross, what is cut out, or the box round what is engraved. */
+/** What a letter belongs to: a ring with its cross, what is cut out, the box round what is engraved, or a point of a line. */
 export type Target =
+  | { readonly kind: 'point'; readonly at: Point }
   | { readonly kind: 'ring'; readonly centre: Point; readonly radius: number }
   | { readonly kind: 'region'; readonly region: Region }
   | { readonly kind: 'box'; readonly box: Bounds }
@@ -35,6 +36,7 @@ export function targetOf({ shape }: Placed, fonts: Fonts): Target {
 export function coreOf(target: Target): Bounds {
   if (target.kind === 'region') return regionBounds(target.region)
   if (target.kind === 'box') return target.box
+  if (target.kind === 'point') return boxAbout(target.at, { width: 0, height: 0 })
   const side = target.radius * Math.SQRT2
   return boxAbout(target.centre, { width: side, height: side })
 }
@@ -80,6 +82,7 @@ const shortestInLine = 4
 function aimOf(target: Target, from: Point): Point | undefined {
   if (target.kind === 'ring') return target.centre
   if (target.kind === 'box') return nearestIn(target.box, from)
+  if (target.kind === 'point') return target.at
   if (pointInRegion(target.region, from) === 'inside') return undefined
   return nearestOnRegion(target.region, from)?.point
 }
