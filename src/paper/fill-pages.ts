@@ -65,7 +65,8 @@ export function fillPages(
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
   sheets.forEach(({ id, drawings, large: apart }, sheet) => {
-    if (fits(drawings)) {
+    // no arrangement is smaller than what all of them hold
+    if ((apart === undefined || fits([apart.drawing])) && fits(drawings)) {
       whole.push({ sheet, drawings })
       return
     }

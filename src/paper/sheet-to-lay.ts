@@ -12,6 +12,7 @@ export type SheetToLay = {
 
 /** A sheet that goes over several pages: what is cut into tiles, and what lies beside it wherever a page has room. */
 export type LargeSheet = {
+  /** What all arrangements of the sheet hold. */
   readonly drawing: Drawing
   /** The same words in several shapes, the best first. */
   readonly beside: readonly [Drawing, ...Drawing[]]
