@@ -8,6 +8,24 @@ export type ModelFacts = {
   'size-not-positive': { readonly what: string; readonly size: Quantity }
   /** Beyond what anybody makes of wood. */
   'size-too-large': { readonly what: string; readonly size: Quantity; readonly largest: Quantity }
+  /** An angle that no tool makes. `what` is "the lean"; both limits are excluded. */
+  'angle-out-of-range': {
+    readonly what: string
+    readonly angle: Quantity
+    readonly above: Quantity
+    readonly below: Quantity
+  }
+  /** A counterbore or countersink that is no wider than its hole. */
+  'mouth-too-narrow': { readonly what: string; readonly mouth: Quantity; readonly hole: Quantity }
+  /** One that goes as deep as the hole or the part. */
+  'mouth-too-deep': {
+    readonly what: string
+    readonly depth: Quantity
+    readonly available: Quantity
+    readonly of: string
+  }
+  /** A counterbore that leans so far that its floor comes out of the face. */
+  'mouth-too-shallow': { readonly depth: Quantity; readonly least: Quantity }
   'unknown-stock': { readonly found: string; readonly nearest?: string; readonly allowed: string }
   'thickness-missing': Record<string, never>
   /** Corners that do not fit the rectangle they are cut from. */

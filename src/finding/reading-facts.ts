@@ -92,6 +92,10 @@ export type PlanFacts = {
   'two-cut-kinds': { readonly first: string; readonly second: string }
   /** `front` in the position of something on the front. */
   'side-off-face': { readonly found: string; readonly on: string; readonly allowed: string }
+  /** `lean` toward a side that the face does not run to. */
+  'lean-off-face': { readonly found: string; readonly on: string; readonly allowed: string }
+  /** Two leans in one direction of a face. */
+  'leans-alike': { readonly first: string; readonly second: string; readonly allowed: string }
   /** `left` and `right`, `round` and `chamfer`: one too many. */
   'not-both': { readonly first: string; readonly second: string }
 }

@@ -1,3 +1,4 @@
+import type { FaceName } from '../finding/face-name.ts'
 import type { Side } from '../finding/side.ts'
 import type { Point3, Pose } from './pose.ts'
 
@@ -48,6 +49,26 @@ export function faceExtent(side: Side, { length, width, thickness }: Extent): { 
     case 'top':
     case 'bottom':
       return { right: length, up: thickness }
+  }
+}
+
+/**
+ * How far it is from a face to the side across from it, in millimetres; from a named edge of an outline, which may lie
+ * askew, no farther than the part is large.
+ */
+export function depthUnder(face: FaceName, { length, width, thickness }: Extent): number {
+  switch (face) {
+    case 'front':
+    case 'back':
+      return thickness
+    case 'left':
+    case 'right':
+      return length
+    case 'top':
+    case 'bottom':
+      return width
+    default:
+      return Math.hypot(length, width)
   }
 }
 

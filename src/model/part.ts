@@ -2,6 +2,7 @@ import type { FaceName } from '../finding/face-name.ts'
 import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
 import type { Region } from '../geometry/shape/contour.ts'
+import type { TransferName } from '../plan/part-plan.ts'
 import type { Feature, Missing } from './feature.ts'
 import type { Joint, Pin } from './joint.ts'
 import type { Pose } from './pose.ts'
@@ -67,7 +68,7 @@ export type Part = {
   readonly source: Source
 }
 
-export type Transfer = 'template' | 'mark-out' | 'auto'
+export type Transfer = TransferName
 
 /** Length, width and thickness as measured on the wood. */
 export type Measured = { readonly length: Size; readonly width: Size; readonly thickness: Size }

@@ -27,8 +27,41 @@ export type BorePlan =
   | { readonly kind: 'diameter'; readonly diameter: WrittenLength }
   | { readonly kind: 'for-pin'; readonly pin: Located<string>; readonly fit: FitPlan }
 
-/** `depth` absent: through. */
-type Bored = OnFaces & { readonly bore: BorePlan; readonly depth?: WrittenLength }
+/** A lean as it is written: a rod that stands in the hole leans so far out of the square toward this side. */
+export type LeanPlan = {
+  readonly toward: Located<DistanceFrom>
+  readonly angle: WrittenAngle
+  readonly source: Source
+}
+
+/** What widens a hole where it enters. A countersink without an angle has the one usual in the plan's units. */
+export type MouthPlan =
+  | {
+      readonly kind: 'counterbore'
+      readonly diameter: WrittenLength
+      readonly depth: WrittenLength
+      readonly source: Source
+    }
+  | {
+      readonly kind: 'countersink'
+      readonly diameter: WrittenLength
+      readonly angle?: WrittenAngle
+      readonly source: Source
+    }
+
+/** What the bit ends in; `angle` is that of a twist drill's point. */
+export type BitPlan = { readonly point: Located<'twist' | 'brad' | 'flat'>; readonly angle?: WrittenAngle }
+
+/** How a hole is bored. `depth` absent: through. Two leans are in different directions of the face. */
+export type BoredPlan = {
+  readonly bore: BorePlan
+  readonly depth?: WrittenLength
+  readonly leans: readonly LeanPlan[]
+  readonly mouth?: MouthPlan
+  readonly bit?: BitPlan
+}
+
+type Bored = OnFaces & BoredPlan
 
 export type HolePlan = Bored & { readonly kind: 'hole' }
 

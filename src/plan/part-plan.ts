@@ -26,9 +26,19 @@ export type PartPlan = {
   readonly sides: { readonly [S in Side]?: Located<string> }
   /** How far inside the part's edge its template is cut, where it is to guide the bush of a router. */
   readonly offset?: WrittenLength
+  /** How the shape comes from paper to wood; left out: as the plan says for all parts. */
+  readonly transfer?: Located<TransferName>
+  /** The paper for holes on several faces. */
+  readonly wrap?: Located<'panels' | 'net'>
+  /** Length, width and thickness of the block as the maker has measured it. */
+  readonly measured?: readonly [WrittenLength, WrittenLength, WrittenLength]
   readonly cuts: readonly CutPlan[]
   readonly source: Source
 }
+
+/** A sheet to glue on, lines marked on the wood, or whichever suits the part. */
+export const transferNames = ['template', 'mark-out', 'auto'] as const
+export type TransferName = (typeof transferNames)[number]
 
 /** What bounds the face side of a part. */
 export type ShapePlan = RectanglePlan | OutlineShapePlan | TaperPlan | DiscPlan

@@ -2,7 +2,7 @@ import type { Source } from '../finding/source.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Located, WrittenLength } from '../yaml/written.ts'
 import type { JointPlan, PinPlan } from './joint-plan.ts'
-import type { PartPlan } from './part-plan.ts'
+import type { PartPlan, TransferName } from './part-plan.ts'
 
 export type * from '../yaml/written.ts'
 export type * from './cut-plan.ts'
@@ -23,6 +23,10 @@ export type Plan = {
   readonly units: Unit
   /** The steps that sizes are shown in, for inches 1/64 and the like, for millimetres 0.1 and the like. */
   readonly precision: WrittenLength
+  /** How shapes come from paper to wood, of the parts that do not say. */
+  readonly transfer?: Located<TransferName>
+  /** Which way round the views of a mark-out stand. */
+  readonly projection?: Located<'third' | 'first'>
   readonly names: readonly NamedSize[]
   readonly stock: readonly StockPlan[]
   readonly pins: readonly PinPlan[]

@@ -1,7 +1,7 @@
 import type { Unit } from '../length/unit.ts'
 import { printable } from '../number/tolerance.ts'
 import { nearestSize, nextSize } from './size-set.ts'
-import type { Bits, SizeSets } from './workshop.ts'
+import type { Bits, BitTip, SizeSets } from './workshop.ts'
 
 /** The sizes that a plan in this unit is made with; those of the other unit where the shop has none. */
 export function sizesFor(sets: SizeSets, unit: Unit): readonly number[] {
@@ -30,7 +30,7 @@ export function has(sets: SizeSets, size: number): boolean {
  *
  * Source: a cone of the angle A on a diameter D is (D/2)·cot(A/2) high.
  */
-export function pointLength({ point, pointAngle, spur }: Bits, diameter: number): number {
+export function pointLength({ point, pointAngle, spur }: BitTip, diameter: number): number {
   switch (point) {
     case 'twist':
       return diameter / 2 / Math.tan(pointAngle / 2)

@@ -32,7 +32,9 @@ export type Workshop = {
 export type SizeSets = Readonly<Record<Unit, readonly number[]>>
 
 /** The diameters to be had, and what the bits end in. */
-export type Bits = SizeSets & {
+export type Bits = SizeSets & BitTip
+
+export type BitTip = {
   readonly point: BitPoint
   /** Between the cutting edges of a twist drill. */
   readonly pointAngle: number

@@ -232,6 +232,14 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { found: 'front', on: 'front', allowed: 'left or right, and bottom or top' },
     says: '"front" says nothing about a place on the front; there it is a distance from left or right, and bottom or top',
   },
+  'lean-off-face': {
+    facts: { found: 'front', on: 'front', allowed: 'left, right, bottom, top' },
+    says: 'a hole on the front cannot lean toward "front" (one of: left, right, bottom, top)',
+  },
+  'leans-alike': {
+    facts: { first: 'right', second: 'left', allowed: 'bottom, top' },
+    says: 'a hole that leans toward "right" has no second lean toward "left" (one of: bottom, top)',
+  },
   'not-both': { facts: { first: 'left', second: 'right' }, says: 'give left or right, not both' },
   'setting-out-of-range': {
     facts: { what: 'the kerf', size: mm(304.8), least: mm(0), largest: mm(25.4) },
@@ -272,6 +280,27 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
   'row-direction': {
     facts: { found: 'front', allowed: 'left, right' },
     says: 'a row on this face cannot run toward "front" (one of: left, right)',
+  },
+  'angle-out-of-range': {
+    facts: {
+      what: 'the lean',
+      angle: { value: 70, unit: 'degree' },
+      above: { value: 0, unit: 'degree' },
+      below: { value: 60, unit: 'degree' },
+    },
+    says: 'the lean comes to 70°; wanted: more than 0° and less than 60°',
+  },
+  'mouth-too-narrow': {
+    facts: { what: 'counterbore', mouth: mm(6.35), hole: mm(12.7) },
+    says: 'the counterbore is 1/4" (6.35 mm) wide and the hole 1/2" (12.7 mm); it must be wider than the hole',
+  },
+  'mouth-too-deep': {
+    facts: { what: 'countersink', depth: mm(6.35), available: mm(3.175), of: 'hole' },
+    says: 'the countersink goes 1/4" (6.35 mm) deep, and the hole 1/8" (3.18 mm); it must be less deep than that',
+  },
+  'mouth-too-shallow': {
+    facts: { depth: mm(3.175), least: mm(6.35) },
+    says: 'the counterbore is 1/8" (3.18 mm) deep, and leaning so far it comes out of the face again; at least 1/4" (6.35 mm) is wanted',
   },
   ...checkCases,
   'does-not-fit': {
@@ -344,6 +373,14 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
   'printers-unreadable': {
     facts: {},
     says: 'the file of measured printers cannot be read; move it away and measure the printers again',
+  },
+  'unusable-reference': {
+    facts: { found: 'side-frame', example: 'side-frame.posts', nearest: 'side-frame.posts' },
+    says: '"side-frame" names no row; wanted: a part, a full stop and a row or hole of it, such as side-frame.posts; did you mean "side-frame.posts"?',
+  },
+  'no-strip': {
+    facts: { found: 'floor.slot', why: 'it is not bored' },
+    says: 'there is no drill strip for "floor.slot": it is not bored',
   },
   'unknown-sheet': {
     facts: { found: 'templat', nearest: 'template', allowed: 'cover, template' },

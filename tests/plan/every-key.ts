@@ -3,6 +3,8 @@ export const everyKey = `paperjig: 1
 title: Pier crane
 units: inch
 precision: 1/64
+transfer: auto
+projection: first
 let:
   board: 7/16
   reach: ~ 3 1/4
@@ -22,6 +24,8 @@ parts:
     face-edge: top
     reference-end: right
     offset: 1/8
+    transfer: template
+    wrap: panels
     symmetric: top-bottom
     sides: { left: nose, front: deck }
     outline:
@@ -37,6 +41,7 @@ parts:
       - { hole: face, on: [deck, back], at: { right: 1/2, top: center }, diameter: 1/8, depth: 1/8 }
       - { row: studs, at: { nose: 2, top: 1/4 }, toward: nose, spacing: 1/2, count: 2, diameter: 1/16 }
       - { hole: tip, at: { concentric: toe }, diameter: 1/16 }
+      - { hole: mast, at: { nose: 3, top: center }, diameter: 1/8, lean: { toward: nose, angle: 8 }, bit: brad }
   wheel:
     from: plank
     round: 2 1/4
@@ -62,12 +67,22 @@ parts:
   wedge: { from: plank, size: 7 1/4, taper: { left: 2, right: 1 1/4, angle: 5.9, straight: top } }
   panel:
     size: 6 x 4 x 1/4
+    measured: 6 1/64 x 4 x 17/64
+    wrap: net
     ends: { right: round }
     corners: { top-left: 1/4, bottom-left: { chamfer: 1/8 } }
     cuts:
-      - { grid: g, at: { left: 1/2, bottom: 1/2 }, spacing: 1/2 x 3/4, count: 4 x 3, diameter: 1/8 }
+      - { grid: g, at: { left: 1/2, bottom: 1/2 }, spacing: 1/2 x 3/4, count: 4 x 3, diameter: 1/8, countersink: 1/4 }
       - { slot: s, at: center, size: 1 1/2 x 1/4, ends: round, angle: 30, depth: 1/8 }
       - { row: r, at: { left: 3, top: 1/2 }, last: { right: 1 }, count: 4, diameter: 1/8 }
+      - hole: leg
+        at: { right: 2, top: 1 }
+        lean: [{ toward: right, angle: 8 }, { toward: top, angle: 5 }]
+        diameter: 1/8
+        countersink: { diameter: 3/16, angle: 90 }
+        bit: { point: twist, angle: 135 }
+      - { hole: bolt, at: { right: 2, top: 2 }, diameter: 1/8, counterbore: 1/4 x 1/16 }
+      - { hole: stud, at: { right: 2, top: 3 }, diameter: 1/8, counterbore: { diameter: 1/4, depth: 1/16 } }
       - { cut-out: moon, at: { right: 1, bottom: center }, round: 1 }
       - { notch: n, on: left, at: { bottom: center }, size: 1/2 x 1/4 }
   strip: { size: reach x reach / 2 x 1/2, ends: round }

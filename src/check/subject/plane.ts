@@ -3,6 +3,7 @@ import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
+import { depthUnder } from '../../model/box-faces.ts'
 import { isPlaced, type Placed } from '../../model/feature.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
 import type { Face, Part } from '../../model/part.ts'
@@ -37,12 +38,12 @@ export function planesOf(part: Part): readonly Plane[] {
 }
 
 function edgePlanes(part: Part, features: readonly Placed[], notches: readonly Cut[]): readonly Plane[] {
-  const { drawn } = part
+  const { drawn, length, width, thickness } = part
   const onEdges = sides.filter(side => side !== 'front' && side !== 'back').map(side => drawn.faces[side])
   return [...onEdges, ...drawn.edges].flatMap(face => {
     const own = features.filter(feature => feature.face === face.id)
     if (own.length === 0) return []
-    const depth = depthUnder(part, face)
+    const depth = depthUnder(face.id, { length: length.mm, width: width.mm, thickness: thickness.mm })
     return [
       {
         face,
@@ -52,13 +53,6 @@ function edgePlanes(part: Part, features: readonly Placed[], notches: readonly C
       },
     ]
   })
-}
-
-/** How far it is from an edge or end to the side across from it; from a named edge no farther than the part is large. */
-function depthUnder({ length, width }: Part, { id }: Face): number {
-  if (id === 'left' || id === 'right') return length.mm
-  if (id === 'top' || id === 'bottom') return width.mm
-  return Math.hypot(length.mm, width.mm)
 }
 
 /** The edge or end without the stretches that notches take away; each stretch reaches through the thickness. */

@@ -9,6 +9,14 @@ export const modelSentences: Sentences<keyof ModelFacts> = {
     `${visible(facts.what)} comes to ${show(facts.size)}; it must be more than nothing`,
   'size-too-large': ({ facts }, { show }) =>
     `${visible(facts.what)} comes to ${show(facts.size)}; at most ${show(facts.largest)} can be drawn`,
+  'angle-out-of-range': ({ facts }, { show }) =>
+    `${visible(facts.what)} comes to ${show(facts.angle)}; wanted: more than ${show(facts.above)} and less than ${show(facts.below)}`,
+  'mouth-too-narrow': ({ facts }, { show }) =>
+    `the ${visible(facts.what)} is ${show(facts.mouth)} wide and the hole ${show(facts.hole)}; it must be wider than the hole`,
+  'mouth-too-deep': ({ facts }, { show }) =>
+    `the ${visible(facts.what)} goes ${show(facts.depth)} deep, and the ${visible(facts.of)} ${show(facts.available)}; it must be less deep than that`,
+  'mouth-too-shallow': ({ facts }, { show }) =>
+    `the counterbore is ${show(facts.depth)} deep, and leaning so far it comes out of the face again; at least ${show(facts.least)} is wanted`,
   'unknown-stock': ({ facts }) =>
     `there is no stock ${quoted(facts.found)}${didYouMean(facts.nearest)}${listed('in stock', facts.allowed)}`,
   'thickness-missing': () =>

@@ -21,5 +21,9 @@ export const planSentences: Sentences<keyof PlanFacts> = {
     `a cut is one thing, and this is a ${facts.first} and a ${facts.second}; make two of it, each with its own -`,
   'side-off-face': ({ facts }) =>
     `${quoted(facts.found)} says nothing about a place on the ${facts.on}; there it is a distance from ${facts.allowed}`,
+  'lean-off-face': ({ facts }) =>
+    `a hole on the ${facts.on} cannot lean toward ${quoted(facts.found)}${listed('one of', facts.allowed)}`,
+  'leans-alike': ({ facts }) =>
+    `a hole that leans toward ${quoted(facts.first)} has no second lean toward ${quoted(facts.second)}${listed('one of', facts.allowed)}`,
   'not-both': ({ facts }) => `give ${facts.first} or ${facts.second}, not both`,
 }

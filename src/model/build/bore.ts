@@ -1,42 +1,60 @@
 import { nearestName } from '../../length/nearest-name.ts'
-import type { BorePlan, FitPlan, WrittenLength } from '../../plan/plan.ts'
+import type { BoredPlan, BorePlan, FitPlan } from '../../plan/plan.ts'
 import { bitFor } from '../../workshop/bits.ts'
 import { clearance } from '../../workshop/fits.ts'
-import type { BoredFor, Depth, Missing } from '../feature.ts'
+import type { Bore, BoredFor, Missing } from '../feature.ts'
 import type { Size } from '../size.ts'
 import type { Context } from './context.ts'
 import { isKnown, missingSizes, type Resolved } from './cut-builder.ts'
+import { type ResolvedLean, resolveLeans } from './lean.ts'
+import { resolveMouth } from './mouth.ts'
 import { resolveDepth, resolveDistance, resolvePositive } from './resolve-size.ts'
+import { resolveTip } from './tip.ts'
 
 /** How a hole is bored, or what of it the drawing does not give. */
 export type Bored =
-  | { readonly diameter: Size; readonly depth: Depth; readonly for?: BoredFor }
+  | { readonly bore: Omit<Bore, 'kind' | 'centre' | 'lean'>; readonly leans: readonly ResolvedLean[] }
   | { readonly missing: readonly Missing[] }
 
-/** Nothing where a fault has been reported. */
-export function resolveBore(
-  context: Context,
-  { bore, depth: written }: { readonly bore: BorePlan; readonly depth?: WrittenLength },
-): Bored | undefined {
-  const depth = resolveDepth(context, written)
-  const width =
-    bore.kind === 'diameter'
-      ? { diameter: resolvePositive(context, bore.diameter, 'the diameter') }
-      : diameterForPin(context, bore)
-  if (depth === undefined || width === undefined || width.diameter === undefined) return undefined
-  const { diameter } = width
-  if (isKnown(diameter) && depth !== 'unknown') return { ...width, diameter, depth }
-  const lacks = 'lacks' in width && width.lacks !== undefined ? width.lacks : 'diameter'
-  return { missing: missingSizes({ [lacks]: diameter, depth }) }
+/** Nothing where a fault has been reported. Everything is looked at, so that every fault comes out in one run. */
+export function resolveBore(context: Context, plan: BoredPlan): Bored | undefined {
+  const depth = resolveDepth(context, plan.depth)
+  const width = resolveWidth(context, plan.bore)
+  const leans = resolveLeans(context, plan.leans)
+  const mouth = plan.mouth && resolveMouth(context, plan.mouth)
+  const tip = plan.bit && resolveTip(context, plan.bit)
+  if (depth === undefined || width?.diameter === undefined || leans === undefined) return undefined
+  if ((plan.mouth && !mouth) || (plan.bit && !tip)) return undefined
+  const { diameter, for: pin, lacks = 'diameter' } = width
+  const unclear = mouth && 'lacks' in mouth ? mouth : undefined
+  const missing = missingSizes({
+    [lacks]: diameter,
+    depth,
+    'angle of the lean': leans,
+    'angle of the bit': tip,
+    ...unclear?.lacks,
+  })
+  if (!isKnown(diameter) || depth === 'unknown' || leans === 'unknown' || tip === 'unknown' || unclear) {
+    return { missing }
+  }
+  const made = mouth && 'kind' in mouth ? { mouth } : {}
+  const bore = { diameter, depth, ...made, ...(tip ? { tip } : {}), ...(pin ? { for: pin } : {}) }
+  return { bore, leans }
 }
 
-type ForPin = { readonly diameter: Resolved; readonly for?: BoredFor; readonly lacks?: string }
+/** How wide; `lacks` names what the drawing does not give, where that is not the diameter itself. */
+type Width = { readonly diameter: Resolved; readonly for?: BoredFor; readonly lacks?: string }
+
+function resolveWidth(context: Context, bore: BorePlan): Width | undefined {
+  if (bore.kind === 'for-pin') return diameterForPin(context, bore)
+  return { diameter: resolvePositive(context, bore.diameter, 'the diameter') }
+}
 
 /** As wide as the pin and its fit ask for, taken up to a bit of the shop. */
 function diameterForPin(
   context: Context,
   { pin: name, fit }: Extract<BorePlan, { kind: 'for-pin' }>,
-): ForPin | undefined {
+): Width | undefined {
   const pin = context.pins.get(name.value)
   if (pin === undefined) {
     reportUnknownPin(context, name)

@@ -62,9 +62,7 @@ export function unplaced(cut: CutPlan, id: string, face: FaceName, missing: read
 }
 
 /** Those of the named sizes that the drawing does not give. */
-export function missingSizes(
-  sizes: Readonly<Record<string, Resolved | number | 'through'>>,
-): readonly Missing[] {
+export function missingSizes(sizes: Readonly<Record<string, unknown>>): readonly Missing[] {
   return Object.entries(sizes).flatMap(([name, size]) =>
     size === 'unknown' ? [{ kind: 'size' as const, name }] : [],
   )

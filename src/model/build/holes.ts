@@ -1,9 +1,12 @@
 import type { Point } from '../../geometry/shape/point.ts'
 import type { GridPlan, HoleCirclePlan, HolePlan, RowPlan } from '../../plan/plan.ts'
-import type { Feature, Missing, RowPlace } from '../feature.ts'
+import { depthUnder } from '../box-faces.ts'
+import type { Bore, Feature, Missing, RowPlace } from '../feature.ts'
 import { type Bored, resolveBore } from './bore.ts'
 import { described, facesOf, unplaced } from './cut-builder.ts'
 import type { FaceFrame } from './face-frame.ts'
+import { leanOn } from './lean.ts'
+import { mouthFits } from './mouth.ts'
 import { type PlacedAt, place } from './position.ts'
 import type { Site } from './site.ts'
 
@@ -42,13 +45,21 @@ export function buildHoles(
     if (missing.length > 0 || 'missing' in bored || 'missing' in holes) {
       return [unplaced(cut, id, frame.id, missing)]
     }
+    const lean = leanOn(frame, bored.leans)
+    const boreAt = (centre: Point): Bore => ({
+      kind: 'bore',
+      centre,
+      ...bored.bore,
+      ...(lean ? { lean } : {}),
+    })
+    const under = depthUnder(frame.id, site.extent)
+    if (cut.mouth && !mouthFits(site.context, boreAt({ x: 0, y: 0 }), under, cut.mouth.source)) return []
     return holes.centres.map(([centre, where], i): Feature => {
-      const bore = { kind: 'bore' as const, centre, ...bored }
       const single = cut.kind === 'hole'
       return {
         id: single ? id : `${id}.${i + 1}`,
         face: frame.id,
-        shape: bore,
+        shape: boreAt(centre),
         ...(single ? {} : { row: { row: id, ...where, number: i + 1, count: holes.centres.length } }),
         ...described(cut),
       }

@@ -33,7 +33,8 @@ export function buildModel(
   const stock = plan.stock.map(s => buildStock(s, context))
   const parts = new Map<string, Part | Undrawn>()
   for (const part of plan.parts) {
-    const built = buildPart(part, inPart(context, part.id.value), stock)
+    const transfer = plan.transfer?.value ?? 'auto'
+    const built = buildPart(part, inPart(context, part.id.value), stock, transfer)
     if (built !== undefined) parts.set(part.id.value, built)
   }
   reportUnknownConfirmed(plan, context.report)
@@ -45,7 +46,7 @@ export function buildModel(
       file: plan.file,
       units: plan.units,
       precision,
-      projection: 'third',
+      projection: plan.projection?.value ?? 'third',
       stock: stock.map(onRack),
       pins: [...context.pins.values()],
       parts: [...parts.values()].filter((p): p is Part => 'drawn' in p),

@@ -5,10 +5,10 @@ import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { nearestName } from '../../length/nearest-name.ts'
-import type { PartPlan } from '../../plan/plan.ts'
+import type { PartPlan, TransferName } from '../../plan/plan.ts'
 import { boxPose, type Extent, faceExtent } from '../box-faces.ts'
 import { mirrorSolid } from '../mirror.ts'
-import type { Face, Part, Piece, Solid, Undrawn } from '../part.ts'
+import type { Face, Measured, Part, Piece, Solid, Undrawn } from '../part.ts'
 import type { Context } from './context.ts'
 import { isKnown, missingSizes, type Resolved } from './cut-builder.ts'
 import { buildCuts } from './cuts.ts'
@@ -25,6 +25,7 @@ export function buildPart(
   plan: PartPlan,
   context: Context,
   stock: readonly ResolvedStock[],
+  transfer: TransferName,
 ): Part | Undrawn | undefined {
   const fromStock = findStock(context, plan, stock)
   if (fromStock === 'unknown-stock') return undefined
@@ -32,10 +33,15 @@ export function buildPart(
   const inThickness = withPartSizes(context, { thickness })
   const shape = buildShape(inThickness, plan.shape)
   const offset = plan.offset && resolvePositive(context, plan.offset, 'the offset')
-  if (thickness === undefined || shape === undefined || (plan.offset && offset === undefined))
-    return undefined
+  const measured = plan.measured && resolveMeasured(context, plan.measured)
+  if (thickness === undefined || shape === undefined) return undefined
+  if ((plan.offset && offset === undefined) || (plan.measured && measured === undefined)) return undefined
   const label = plan.label?.value ?? labelFromId(plan.id.value)
-  const missing = missingSizes({ thickness, offset })
+  const missing = missingSizes({
+    thickness,
+    offset,
+    ...(measured && 'lacks' in measured ? measured.lacks : {}),
+  })
   if (!('outline' in shape) || !isKnown(thickness)) {
     const nothing = 'outline' in shape ? { missing: [], faults: [] } : shape
     return {
@@ -82,7 +88,9 @@ export function buildPart(
     referenceEnd: plan.referenceEnd.value,
     sideNames: sideNamesOf(plan),
     ...(isKnown(offset) ? { templateOffset: offset } : {}),
-    transfer: 'auto',
+    transfer: plan.transfer?.value ?? transfer,
+    ...(plan.wrap ? { wrap: plan.wrap.value } : {}),
+    ...(measured && !('lacks' in measured) ? { measured } : {}),
     missing: [...shape.missing, ...missing],
     corners: shape.corners,
     ...(shape.taper ? { taper: shape.taper } : {}),
@@ -143,6 +151,22 @@ function resolveThickness(context: Context, plan: PartPlan, stock: ResolvedStock
     facts: {},
   })
   return undefined
+}
+
+/** What the block measures, or which of it is unknown; nothing where a fault has been reported. */
+function resolveMeasured(
+  context: Context,
+  plan: NonNullable<PartPlan['measured']>,
+): Measured | { readonly lacks: Readonly<Record<string, Resolved>> } | undefined {
+  const [length, width, thickness] = [
+    resolvePositive(context, plan[0], 'the measured length'),
+    resolvePositive(context, plan[1], 'the measured width'),
+    resolvePositive(context, plan[2], 'the measured thickness'),
+  ]
+  if (length === undefined || width === undefined || thickness === undefined) return undefined
+  if (isKnown(length) && isKnown(width) && isKnown(thickness)) return { length, width, thickness }
+  const lacks = { 'measured length': length, 'measured width': width, 'measured thickness': thickness }
+  return { lacks }
 }
 
 type Edge = { readonly frame: FaceFrame; readonly face: Face }

@@ -11,9 +11,6 @@ export type CutOf<K extends CutPlan['kind']> = Extract<CutPlan, { kind: K }>
 /** A reader for every kind of cut. */
 export type CutReaders = { readonly [K in CutPlan['kind']]: Reader<CutOf<K>> }
 
-/** Keys of cuts that stand in the plan file's description and are not read yet. */
-export const laterCutKeys = ['lean']
-
 /** The keys that every kind of cut has. */
 export const commonKeys = {
   at: optional(position),

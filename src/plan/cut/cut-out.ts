@@ -8,7 +8,7 @@ import { corners } from '../schema/corners.ts'
 import { cutId } from '../schema/cut-id.ts'
 import { outline, symmetric } from '../schema/outline.ts'
 import { fromSides, position, type WrittenPosition } from '../schema/position.ts'
-import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
+import { type CutReaders, inWords, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
 
 /** Where the blade goes in, and how wide the hole for it is; either may be left to the program. */
@@ -35,7 +35,6 @@ export const cutOut: CutReaders['cut-out'] = mapping(
   {
     name: 'a cut-out',
     example: 'size: 2 x 1 1/4',
-    later: laterCutKeys,
     json: { anyOf: [{ required: ['size'] }, { required: ['round'] }, { required: ['outline'] }] },
   },
   keys,

@@ -9,7 +9,7 @@ import { maxRowCount } from '../limits.ts'
 import type { GridPlan } from '../plan.ts'
 import { cutId } from '../schema/cut-id.ts'
 import { bored, boredInJson, boredKeys } from './bored.ts'
-import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
+import { type CutReaders, inWords, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
 
 const name = 'a grid'
@@ -36,7 +36,7 @@ const counts: Reader<GridPlan['count']> = leaf(
 )
 
 export const grid: CutReaders['grid'] = mapping(
-  { name, example: 'count: 4 x 3', later: laterCutKeys, json: boredInJson },
+  { name, example: 'count: 4 x 3', json: boredInJson },
   {
     grid: cutId,
     ...onFaceKeys,
@@ -46,7 +46,7 @@ export const grid: CutReaders['grid'] = mapping(
   },
   ({ grid, at, on, spacing: [along, across = along], count, ...rest }, place, fail) => {
     const { source } = place
-    const bore = bored(rest, place, name, fail)
+    const bore = bored(rest, on, place, name, fail)
     const placed = onFace(on, at, grid, source, fail)
     if (!bore || !placed || !along || !across) return undefined
     const spacing = [along, across] as const

@@ -6,13 +6,13 @@ import { maxRowCount } from '../limits.ts'
 import { angle } from '../schema/angle.ts'
 import { cutId } from '../schema/cut-id.ts'
 import { bored, boredInJson, boredKeys } from './bored.ts'
-import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
+import { type CutReaders, inWords, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
 
 const name = 'a circle of holes'
 
 export const holeCircle: CutReaders['hole-circle'] = mapping(
-  { name, example: 'circle: 3', later: laterCutKeys, json: boredInJson },
+  { name, example: 'circle: 3', json: boredInJson },
   {
     'hole-circle': cutId,
     ...onFaceKeys,
@@ -23,7 +23,7 @@ export const holeCircle: CutReaders['hole-circle'] = mapping(
   },
   ({ 'hole-circle': id, at, on, circle, count, start, ...rest }, place, fail) => {
     const { source } = place
-    const bore = bored(rest, place, name, fail)
+    const bore = bored(rest, on, place, name, fail)
     const placed = onFace(on, at, id, source, fail)
     if (!bore || !placed) return undefined
     const turned = start ? { start } : {}

@@ -5,13 +5,13 @@ import { optional } from '../../yaml/schema/reader.ts'
 import { dimensions } from '../../yaml/schema/size.ts'
 import { cutId } from '../schema/cut-id.ts'
 import { fromSides } from '../schema/position.ts'
-import { type CutReaders, commonKeys, inWords, laterCutKeys } from './cut-kind.ts'
+import { type CutReaders, commonKeys, inWords } from './cut-kind.ts'
 
 /** The edges and the ends of a part: a notch is cut out of one of them, through the thickness. */
 const edges = ['bottom', 'top', 'left', 'right'] as const
 
 export const notch: CutReaders['notch'] = mapping(
-  { name: 'a notch', example: 'size: 1 1/2 x 5/16', later: laterCutKeys },
+  { name: 'a notch', example: 'size: 1 1/2 x 5/16' },
   {
     notch: cutId,
     ...commonKeys,

@@ -11,7 +11,7 @@ import type { Faces } from '../schema/face.ts'
 import { fromSides, position } from '../schema/position.ts'
 import { sideWord } from '../schema/side-word.ts'
 import { bored, boredInJson, boredKeys } from './bored.ts'
-import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
+import { type CutReaders, inWords, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
 
 const name = 'a row'
@@ -29,12 +29,12 @@ const keys = {
 type Values = Parameters<Parameters<typeof mapping<typeof keys, RowPlan>>[2]>[0]
 
 export const row: CutReaders['row'] = mapping(
-  { name, example: 'count: 6', later: laterCutKeys, json: boredInJson },
+  { name, example: 'count: 6', json: boredInJson },
   keys,
   (values, place, fail) => {
     const { row, at, on, count } = values
     const { source } = place
-    const bore = bored(values, place, name, fail)
+    const bore = bored(values, on, place, name, fail)
     const placed = onFace(on, at, row, source, fail)
     const run = placed && rowRun(values, placed.on, place, fail)
     return bore && run && { kind: 'row', id: row, ...placed, run, count, ...bore, ...inWords(values), source }

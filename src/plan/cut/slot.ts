@@ -4,11 +4,11 @@ import { optional } from '../../yaml/schema/reader.ts'
 import { dimensions, size } from '../../yaml/schema/size.ts'
 import { angle } from '../schema/angle.ts'
 import { cutId } from '../schema/cut-id.ts'
-import { type CutReaders, inWords, laterCutKeys, onFaceKeys } from './cut-kind.ts'
+import { type CutReaders, inWords, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
 
 export const slot: CutReaders['slot'] = mapping(
-  { name: 'a slot', example: 'size: 7/8 x 3/8', later: laterCutKeys },
+  { name: 'a slot', example: 'size: 7/8 x 3/8' },
   {
     slot: cutId,
     ...onFaceKeys,

@@ -70,7 +70,7 @@ export function withPlainSides(part: Mapping, fail: Fail): Mapping {
 }
 
 function plainCut(cut: Mapping, sideOf: ReadonlyMap<string, Side>, fail: Fail): Mapping {
-  const { at, last, entry, on, toward } = cut
+  const { at, last, entry, on, toward, lean } = cut
   const positions = { at, last }
   const changes: Record<string, TreeNode> = {}
   for (const [key, node] of Object.entries(positions)) {
@@ -79,10 +79,22 @@ function plainCut(cut: Mapping, sideOf: ReadonlyMap<string, Side>, fail: Fail): 
   if (entry && isMapping(entry) && entry.at && isMapping(entry.at)) {
     changes.entry = replaced(entry, { at: plainKeys(entry.at, sideOf, fail) })
   }
+  if (lean) changes.lean = plainLeans(lean, sideOf)
   for (const [key, node] of Object.entries({ on, toward })) {
     if (node) changes[key] = plainWords(node, sideOf)
   }
   return replaced(cut, changes)
+}
+
+/** The side that a lean, or each of two, is toward. */
+function plainLeans(node: TreeNode, sideOf: ReadonlyMap<string, Side>): TreeNode {
+  if (isLeaf(node)) return node
+  if (isList(node))
+    return makeList(
+      node.map(item => plainLeans(item, sideOf)),
+      sourceOf(node),
+    )
+  return node.toward ? replaced(node, { toward: plainWords(node.toward, sideOf) }) : node
 }
 
 function plainWords(node: TreeNode, sideOf: ReadonlyMap<string, Side>): TreeNode {

@@ -5,10 +5,11 @@ import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
 import { choice, count, flag, located } from '../../yaml/schema/leaf.ts'
 import { mapping } from '../../yaml/schema/mapping.ts'
 import { optional, type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
-import { size } from '../../yaml/schema/size.ts'
+import { dimensions, size } from '../../yaml/schema/size.ts'
 import { cut } from '../cut/cut.ts'
 import { maxCuts, maxPieces } from '../limits.ts'
-import type { PartPlan } from '../plan.ts'
+import { transferNames } from '../part-plan.ts'
+import type { PartPlan, WrittenLength } from '../plan.ts'
 import { cutNamesDiffer, withNames } from './cut-names.ts'
 import { id } from './id.ts'
 import { ownSides, withPlainSides } from './own-sides.ts'
@@ -18,7 +19,7 @@ import { label, note } from './text.ts'
 /** A part without its id, which is the key it stands under. */
 export type UnnamedPart = Omit<PartPlan, 'id'>
 
-const later = ['transfer', 'measured', 'wrap', 'grain', 'seam']
+const later = ['grain', 'seam']
 
 const anyShape = { anyOf: [{ required: ['size'] }, { required: ['outline'] }, { required: ['round'] }] }
 
@@ -33,6 +34,9 @@ const inKeys: Reader<UnnamedPart> = mapping(
     from: optional(id),
     ...shapeKeys,
     offset: optional(size),
+    transfer: optional(choice('a way from paper to wood', transferNames)),
+    wrap: optional(choice('a way to lay out faces', ['panels', 'net'])),
+    measured: optional(dimensions('length x width x thickness, such as 6 29/32 x 1 5/16 x 7/16', [3])),
     sides: optional(ownSides),
     'face-edge': optional(choice('a face edge', ['bottom', 'top'])),
     'reference-end': optional(choice('a reference end', ['left', 'right'])),
@@ -42,7 +46,7 @@ const inKeys: Reader<UnnamedPart> = mapping(
   },
   (values, place, fail) => {
     const { heading, source, keys } = place
-    const { cuts = [], label, note, page, from, offset, sides = {} } = values
+    const { cuts = [], label, note, page, from, offset, transfer, wrap, sides = {} } = values
     const make = values.make ?? located(1, heading)
     const mirrored = values.mirrored?.value ?? false
     if (mirrored && make.value % 2 === 1) {
@@ -50,6 +54,7 @@ const inKeys: Reader<UnnamedPart> = mapping(
       return void fail({ ...odd, places: [...odd.places, { source: keys.get('mirrored')! }] })
     }
     const shaped = partShape(values, place, fail)
+    const measured = values.measured && sizesOf(values.measured)
     return (
       shaped && {
         ...(label ? { label } : {}),
@@ -57,6 +62,9 @@ const inKeys: Reader<UnnamedPart> = mapping(
         ...(page ? { page } : {}),
         ...(from ? { from } : {}),
         ...(offset ? { offset } : {}),
+        ...(transfer ? { transfer } : {}),
+        ...(wrap ? { wrap } : {}),
+        ...(measured ? { measured } : {}),
         make,
         mirrored,
         ...shaped,
@@ -69,6 +77,11 @@ const inKeys: Reader<UnnamedPart> = mapping(
     )
   },
 )
+
+/** The three sizes that the reader has counted. */
+function sizesOf([length, width, thickness]: readonly WrittenLength[]): PartPlan['measured'] {
+  return length && width && thickness && [length, width, thickness]
+}
 
 /** The edge to measure from where the plan says none: the bottom, unless that slopes and the top does not. */
 function straightEdge(shape: PartPlan['shape']): 'top' | 'bottom' {

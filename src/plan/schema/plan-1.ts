@@ -6,6 +6,7 @@ import { mapping } from '../../yaml/schema/mapping.ts'
 import { optional, type Reader } from '../../yaml/schema/reader.ts'
 import { size } from '../../yaml/schema/size.ts'
 import { maxConfirmed, maxJoints, maxNames, maxParts } from '../limits.ts'
+import { transferNames } from '../part-plan.ts'
 import type { PartPlan, Plan } from '../plan.ts'
 import { confirmed } from './confirmed.ts'
 import { readId } from './id.ts'
@@ -26,6 +27,8 @@ export const plan1: Reader<Omit<Plan, 'file'>> = mapping(
     title: label,
     units: choice('a unit', ['inch', 'mm']),
     precision: optional(size),
+    transfer: optional(choice('a way from paper to wood', transferNames)),
+    projection: optional(choice('a way to set out views', ['third', 'first'])),
     let: optional(named({ name: 'named sizes', items: 'named sizes', most: maxNames }, readLetName, size)),
     stock: optional(named({ name: 'the stock', items: 'kinds of stock', most: maxParts }, readId, stock)),
     pins: optional(named({ name: 'the pins', items: 'kinds of pin', most: maxParts }, readId, pin)),
@@ -36,7 +39,7 @@ export const plan1: Reader<Omit<Plan, 'file'>> = mapping(
     ),
   },
   (values, { keys }, fail) => {
-    const { title, units, precision = usualPrecision(units) } = values
+    const { title, units, precision = usualPrecision(units), transfer, projection } = values
     const { let: names = [], stock: rack = [], pins = [], joints = [], confirmed = [] } = values
     if (values.parts.length === 0) {
       return void fail(
@@ -54,6 +57,8 @@ export const plan1: Reader<Omit<Plan, 'file'>> = mapping(
       title,
       units: units.value,
       precision,
+      ...(transfer ? { transfer } : {}),
+      ...(projection ? { projection } : {}),
       names: names.map(([name, length]) => ({ name, length })),
       stock: rack.map(([id, values]) => ({ id, ...values })),
       pins: pins.map(([id, values]) => ({ id, ...values })),

@@ -6,6 +6,7 @@ import type { KeyLine } from '../key/key-table.ts'
 import { elsewhereWords, entryWords, memberNames, missingWords, sideNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
+import { transferOf, transferWords } from '../transfer.ts'
 import type { OnPart } from './on-part.ts'
 import { pieceName, type Served } from './pieces-served.ts'
 import { placeRows } from './place-rows.ts'
@@ -29,6 +30,7 @@ export function keyLines(
   ]
   const stock = [part.stock, part.wood].filter(s => s !== undefined).join(', ')
   const remarks = [
+    `${transferWords(transferOf(part, context))}.`,
     ...(pieces.length > 1 ? [`Print this page ${pieces.length} times, once for each piece.`] : []),
     ...notOnPaper(served, elsewhere),
     ...(part.note === undefined ? [] : [part.note]),
@@ -58,7 +60,7 @@ const unletteredWords =
   'No room on the part for these letters. They stand so far from the face edge and from the reference end, at the centres of holes and at the near sides of all else:'
 
 /** What a reader of this paper would look for in vain. */
-function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
+export function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
   const { solid, hand } = pieces[0]
   const name = sideNames(hand, part)
   return [

@@ -9,8 +9,9 @@ import { boxAbout } from '../label/find-place.ts'
 import type { Stretch } from '../label/touch.ts'
 import { crossReach } from './hole-marks.ts'
 
-/** What a letter belongs to: a ring with its cross, or what is cut out. */
+/** What a letter belongs to: a ring with its cross, what is cut out, or a point of a line. */
 export type Target =
+  | { readonly kind: 'point'; readonly at: Point }
   | { readonly kind: 'ring'; readonly centre: Point; readonly radius: number }
   | { readonly kind: 'region'; readonly region: Region }
 
@@ -23,6 +24,7 @@ export function targetOf({ shape }: Placed): Target {
 /** What letters stand round: of a ring the square in it, so that a letter on the diagonal comes near to it. */
 export function coreOf(target: Target): Bounds {
   if (target.kind === 'region') return regionBounds(target.region)
+  if (target.kind === 'point') return boxAbout(target.at, { width: 0, height: 0 })
   const side = target.radius * Math.SQRT2
   return boxAbout(target.centre, { width: side, height: side })
 }
@@ -32,7 +34,7 @@ const widestDeviation = 0.5
 
 /** Where a letter can stand in the waste itself: in the middle, or in the widest place of what has none. */
 export function insideOf(target: Target): readonly Point[] {
-  if (target.kind === 'ring') return []
+  if (target.kind !== 'region') return []
   const middle = middleOf(regionBounds(target.region))
   if (pointInRegion(target.region, middle) === 'inside') return [middle]
   const widest = inscribedCircle(target.region, widestDeviation)
@@ -67,6 +69,7 @@ const shortestInLine = 4
 
 function aimOf(target: Target, from: Point): Point | undefined {
   if (target.kind === 'ring') return target.centre
+  if (target.kind === 'point') return target.at
   if (pointInRegion(target.region, from) === 'inside') return undefined
   return nearestOnRegion(target.region, from)?.point
 }
