@@ -9,7 +9,7 @@ import type { StartedPage } from './pack/fill.ts'
 import { type Extent, extentOf, fitsIn } from './pack/item.ts'
 import { pack } from './pack/pack.ts'
 import { lying, upright } from './papers.ts'
-import type { SheetToLay } from './sheet-to-lay.ts'
+import type { SheetInstead, SheetToLay } from './sheet-to-lay.ts'
 import { type TiledDrawing, tiled } from './tile/tile-sheet.ts'
 import { turnedBox } from './tile/turn-box.ts'
 
@@ -65,19 +65,24 @@ export function fillPages(
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
   sheets.forEach(({ id, drawings, otherwise = [], large: apart }, sheet) => {
+    const wholly: readonly SheetInstead[] = [
+      { drawings },
+      ...(apart === undefined ? [] : [{ drawings: [apart.drawing] as const, beside: apart.beside }]),
+      ...otherwise,
+    ]
     // where what all arrangements hold fits nowhere, none of them need be made
-    const usual = apart === undefined || fits([apart.drawing]) ? [{ drawings }] : []
-    const fitting = [...usual, ...otherwise].find(
-      one => fits(one.drawings) && (!('beside' in one) || fits(one.beside)),
+    const fitting = (apart === undefined || fits([apart.drawing]) ? wholly : otherwise).find(
+      one => fits(one.drawings) && (one.beside === undefined || fits(one.beside)),
     )
     if (fitting !== undefined) {
       whole.push({ sheet, drawings: fitting.drawings })
-      if ('beside' in fitting) whole.push({ sheet, drawings: fitting.beside })
+      if (fitting.beside !== undefined) whole.push({ sheet, drawings: fitting.beside })
       return
     }
     const last = otherwise.at(-1)
     if (last !== undefined) {
-      misfits.push({ id, wanted: extentOf(last.drawings[0].bounds), available: rooms[0]! })
+      const tooLarge = fits(last.drawings) && last.beside !== undefined ? last.beside : last.drawings
+      misfits.push({ id, wanted: extentOf(tooLarge.at(-1)!.bounds), available: rooms[0]! })
       return
     }
     const [drawing, beside] =

@@ -71,6 +71,22 @@ test('a sheet that would take hundreds of pages is left out, and what it wants a
   expect(misfits).toMatchObject([{ id: 'mast', wanted: { width: 40, height: 1e7 } }])
 })
 
+test('what fits a page without its words is one whole page, and the words lie on another', () => {
+  const alone = drawing('plank', free.width, free.height)
+  const sheet = {
+    id: 'plank',
+    group: 'plank',
+    drawings: [drawing('both', free.width, free.height + 60)] as const,
+    large: { drawing: alone, beside: [drawing('words', 100, 60)] as const },
+  }
+  const laid = layOutPages([sheet], onLetter, fonts)
+  expect([laid.count, laid.large]).toEqual([2, []])
+  const pages = [...laid.pages()]
+  expect(pages.map(({ placed }) => placed.map(({ drawing }) => drawing.id))).toEqual([['plank'], ['words']])
+  for (const { furniture } of pages)
+    expect(furniture.filter(({ subject }) => subject === 'page-map')).toEqual([])
+})
+
 test('a drawing is put true to size into the upper left of the free space', () => {
   const { drawing: placed, matrix } = lay([drawing('plank', 100, 40)]).pages[0]!.placed[0]!
   expect({ ...matrix, e: 0, f: 0 }).toEqual(identity)
