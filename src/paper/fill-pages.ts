@@ -117,7 +117,9 @@ export function fillPages(
   const contents = pages.map(({ room, spots }, i): PageContent => {
     const tile = tiles[i]
     const frame = tile === undefined ? frames[room!]! : tileFrames[tile.large.tiling.room]!
-    const beside = spots.map(({ item, shape, turned, x, y }) => {
+    // as they are read, whatever was placed first
+    const inOrder = spots.toSorted((a, b) => a.item - b.item)
+    const beside = inOrder.map(({ item, shape, turned, x, y }) => {
       const { sheet, drawings } = whole[item]!
       return { sheet, ...placedAt(drawings[shape]!, turned, frame, x, y) }
     })

@@ -54,6 +54,30 @@ test.each(cases)(
   },
 )
 
+test('viewers call the first pages the cover, and the list of contents leads there by one entry', () => {
+  const [plan] = plansToMeasure().filter(({ name }) => name === 'cliff-railway.yaml')
+  const { pages } = packet(plan!.text, 'letter')
+  const labels = pages.map(({ label }) => label)
+  expect(labels.slice(0, 3)).toEqual(['cover 1', 'cover 2', undefined])
+  expect(pages.map(({ bookmarks }) => bookmarks).slice(0, 3)).toEqual([[['Cover']], [['Cover']], undefined])
+  expect(
+    packet(faulty, 'a4')
+      .pages.map(({ label }) => label)
+      .slice(0, 2),
+  ).toEqual(['cover', undefined])
+})
+
+test.each(['letter', 'a4', 'tabloid'])(
+  'the templates of the demo take at most one page more of %s than their areas alone',
+  paper => {
+    const [plan] = plansToMeasure().filter(({ name }) => name === 'cliff-railway.yaml')
+    const { model } = readModel({ text: plan!.text, file: 'plan.yaml' })
+    const { count, areaBound } = layOutPacket(model!, { paper, sheets: ['template'] }, fonts, undefined)
+    expect(count).toBeGreaterThanOrEqual(areaBound)
+    expect(count - areaBound).toBeLessThanOrEqual(1)
+  },
+)
+
 const faulty = `paperjig: 1
 title: Gate
 units: mm

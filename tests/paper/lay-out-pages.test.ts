@@ -60,6 +60,18 @@ test('small sheets share a page, and the page is headed by the parts that are on
   expect(wordsOn(pages[0]!)).toContain('plank, post')
 })
 
+test('what shares a page is read in the order of the sheets, whatever was placed first', () => {
+  const sizes = [30, 80, 20, 60, 50]
+  const { pages } = lay(...sizes.map((size, i) => [drawing(`${i}`, size, size)] as const))
+  expect(pages.flatMap(({ placed }) => placed.map(({ drawing }) => drawing.id))).toEqual([
+    '0',
+    '1',
+    '2',
+    '3',
+    '4',
+  ])
+})
+
 test('the first arrangement is taken where it costs no page', () => {
   const arrangements = [drawing('wide', 150, 40), drawing('small', 40, 40)] as const
   expect(lay(arrangements).pages[0]!.placed[0]!.drawing.id).toBe('wide')
