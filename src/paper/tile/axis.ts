@@ -11,6 +11,11 @@ export type Axis = {
   readonly overlap: number
 }
 
+/** Whether a page holds all of an axis, so that it needs no seam. */
+export function isWhole({ from, to, reach }: Axis): boolean {
+  return to - from <= reach + coincident
+}
+
 /** Where an axis is cut: its own ends and the seams between them, ascending. */
 export type Stops = readonly number[]
 
@@ -97,8 +102,8 @@ function candidates(
   spared: readonly Spared[],
   harmAt: (at: number) => number,
 ): readonly number[] {
+  if (isWhole(axis)) return []
   const { from, to, reach, overlap } = axis
-  if (to - from <= reach + coincident) return []
   const pitch = reach - overlap
   if (!(pitch > overlap)) throw new RangeError('a page is smaller than the overlap of two')
   const fewest = Math.ceil((to - from - overlap) / pitch)

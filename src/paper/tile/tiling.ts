@@ -3,7 +3,7 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import { quarterTurns } from '../../geometry/shape/matrix.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Extent } from '../pack/item.ts'
-import type { Axis } from './axis.ts'
+import { type Axis, isWhole } from './axis.ts'
 import { connected } from './connect.ts'
 import { contentBoxes } from './content.ts'
 import { cutter, holds } from './cut-marks.ts'
@@ -89,6 +89,8 @@ function bestGrid(
   for (const variant of variants(rooms)) {
     const { columnsFirst } = variant
     const [across, along] = axesOf(variant, bounds, overlap)
+    // one row is cut into columns, and one column into rows, whichever is cut first: this way is the quicker
+    if ((isWhole(across) || isWhole(along)) && columnsFirst === isWhole(along)) continue
     if (best !== undefined) {
       const least = fewest(across, along)
       if (best.grid.harm === 0 ? least >= best.grid.pages : least > best.grid.pages) continue
