@@ -6,33 +6,26 @@
  */
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
-import { layOutPacket } from '../src/app/lay-out-packet.ts'
-import { openFonts } from '../src/app/open-fonts.ts'
-import { readModel } from '../src/app/read-model.ts'
-import { readFonts } from '../src/cli/input/read-fonts.ts'
+import { bundle } from './bench/bundle.ts'
 import { barePage } from './bench/marks.ts'
-import { type Measured, machine, measureInTurn, measureProcess, median } from './bench/measure.ts'
+import { writeMarks } from './bench/marks-file.ts'
+import {
+  type Measured,
+  machine,
+  measureInTurn,
+  measureProcess,
+  median,
+  medianTable,
+} from './bench/measure.ts'
+import { packetOf } from './bench/packet-of.ts'
 
 const rounds = Number(process.argv[2] ?? 7)
 const at = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url))
 const folder = at('out/bench')
 mkdirSync(folder, { recursive: true })
 
-await writePages()
-await build({
-  entryPoints: [at('tools/bench/render.ts')],
-  outfile: `${folder}/render.mjs`,
-  bundle: true,
-  minify: true,
-  platform: 'node',
-  format: 'esm',
-  external: ['pdfkit'],
-  // some of what is bundled is CommonJS and asks Node for its modules
-  banner: {
-    js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url)",
-  },
-})
+writePages()
+await bundle(at('tools/bench/render.ts'), `${folder}/render.mjs`)
 
 const floor = (count: number) => (): Measured =>
   measureProcess(
@@ -55,19 +48,7 @@ const measured = measureInTurn(rounds, {
 console.log(`${machine()}; ${rounds} rounds, medians`)
 const of = (name: keyof typeof measured, key: 'wall' | 'cpu' | 'memory') =>
   median(measured[name].map(one => one[key]))
-const names = Object.keys(measured) as (keyof typeof measured)[]
-console.table(
-  Object.fromEntries(
-    names.map(name => [
-      name,
-      {
-        'wall ms': of(name, 'wall').toFixed(0),
-        'cpu ms': of(name, 'cpu').toFixed(0),
-        'peak MB': megabytes(of(name, 'memory')),
-      },
-    ]),
-  ),
-)
+console.table(medianTable(measured))
 
 const goal = 1.3
 for (const count of [30, 300] as const) {
@@ -86,23 +67,24 @@ function megabytes(bytes: number): string {
 }
 
 /** The demo's pages as the renderer takes them, and as bare marks for the floor. */
-async function writePages(): Promise<void> {
-  const plan = at('examples/cliff-railway/cliff-railway.yaml')
-  const bytes = await readFonts()
-  const fonts = openFonts(bytes)
-  const { model } = readModel({ text: readFileSync(plan), file: plan })
-  const pages = [...layOutPacket(model!, {}, fonts, undefined).packet.pages]
+function writePages(): void {
+  const { laid, fonts, bytes } = packetOf(
+    readFileSync(at('examples/cliff-railway/cliff-railway.yaml'), 'utf8'),
+    {},
+  )
+  const pages = [...laid.packet.pages]
   const files = (weight: 'regular' | 'bold'): readonly string[] =>
     bytes[weight].map((file, i) => {
       const name = `${folder}/${weight}-${i}.ttf`
       writeFileSync(name, file)
       return name
     })
-  const [regular, bold] = [files('regular'), files('bold')]
-  writeFileSync(`${folder}/pages.json`, JSON.stringify({ fonts: { regular, bold }, pages }))
-  const bare = {
-    fonts: { regular: regular[0], bold: bold[0] },
-    pages: pages.map(page => barePage(page, fonts)),
-  }
-  writeFileSync(`${folder}/marks.json`, JSON.stringify(bare))
+  const both = { regular: files('regular'), bold: files('bold') }
+  writeFileSync(`${folder}/pages.json`, JSON.stringify({ fonts: both, pages }))
+  writeMarks(
+    folder,
+    'marks',
+    pages.map(page => barePage(page, fonts)),
+    bytes,
+  )
 }

@@ -3,7 +3,7 @@ import type { Finding, Severity } from '../finding/finding.ts'
 import { sentence } from '../finding/sentence.ts'
 import type { LengthStyle } from '../length/precision.ts'
 import { type LaidPages, type LayOptions, layOneEach, wholeBody } from '../paper/lay-out-pages.ts'
-import { mapShape, pageMapMarks } from '../paper/page-map.ts'
+import { mapWidth, pageMapMarks } from '../paper/page-map.ts'
 import { type CoverFacts, coverDrawings } from '../sheet/cover/cover.ts'
 import type { Sheet, SheetContext } from '../sheet/sheet.ts'
 
@@ -25,10 +25,10 @@ export function layOutCover(
   context: SheetContext,
 ): { readonly count: number; readonly pages: Iterable<Page> } {
   let count = 1
-  let drawings = coverDrawings(context, factsOf(covered, count, options, context))
+  let drawings = coverDrawings(context, factsOf(covered, count, options))
   for (let round = 0; drawings.length !== count && round < mostRounds; round++) {
     count = drawings.length
-    drawings = coverDrawings(context, factsOf(covered, count, options, context))
+    drawings = coverDrawings(context, factsOf(covered, count, options))
   }
   const all = drawings.length + covered.laid.count
   return {
@@ -47,10 +47,8 @@ function factsOf(
   { laid, sheets, findings, style }: Covered,
   before: number,
   options: LayOptions,
-  { model }: SheetContext,
 ): CoverFacts {
-  const partOf = new Map(sheets.map(({ id, part }) => [id, part]))
-  const labelOf = new Map(model.parts.map(({ id, label }) => [id, label]))
+  const captionOf = new Map(sheets.map(({ id, drawings }) => [id, drawings[0].caption]))
   return {
     ...wholeBody(options),
     pages: before + laid.count,
@@ -66,11 +64,13 @@ function factsOf(
     ),
     maps: laid.large.map(({ id, map }) => {
       const drawn = map(before)
-      const part = partOf.get(id) ?? id
+      const { part = id, sheet = '', pieces } = captionOf.get(id) ?? {}
       return {
-        part: labelOf.get(part) ?? part,
+        part,
+        sheet,
+        ...(pieces === undefined ? {} : { pieces }),
         pages: drawn.cells.map(({ page }) => page),
-        shape: mapShape(drawn),
+        width: height => mapWidth(drawn, height),
         draw: into => pageMapMarks(drawn, into),
       }
     }),

@@ -14,6 +14,7 @@ import { choosePage } from './choose-page.ts'
 import { chooseParts } from './choose-parts.ts'
 import { chooseSheets } from './choose-sheets.ts'
 import { chooseStrip, noEdgeForStrip } from './choose-strip.ts'
+import { errorsByPart } from './errors-by-part.ts'
 import type { Choices } from './inputs.ts'
 import { layOutCover } from './lay-out-cover.ts'
 import { seamFindings } from './seam-findings.ts'
@@ -75,6 +76,7 @@ export function layOutPacket(
     workshop,
     fonts,
     copies: choices.copies ?? 'piece',
+    errors: errorsByPart(before.findings, before.style),
     ...(strip !== undefined && 'strip' in strip ? { strip: strip.strip } : {}),
   }
   const options = {

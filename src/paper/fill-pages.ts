@@ -9,7 +9,7 @@ import type { StartedPage } from './pack/fill.ts'
 import { type Extent, extentOf, fitsIn } from './pack/item.ts'
 import { pack } from './pack/pack.ts'
 import { lying, upright } from './papers.ts'
-import type { SheetToLay } from './sheet-to-lay.ts'
+import type { SheetInstead, SheetToLay } from './sheet-to-lay.ts'
 import { type TiledDrawing, tiled } from './tile/tile-sheet.ts'
 import { turnedBox } from './tile/turn-box.ts'
 
@@ -65,17 +65,24 @@ export function fillPages(
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
   sheets.forEach(({ id, drawings, otherwise = [], large: apart }, sheet) => {
-    const fitting = [{ drawings }, ...otherwise].find(
-      one => fits(one.drawings) && (!('beside' in one) || fits(one.beside)),
+    const wholly: readonly SheetInstead[] = [
+      { drawings },
+      ...(apart === undefined ? [] : [{ drawings: [apart.drawing] as const, beside: apart.beside }]),
+      ...otherwise,
+    ]
+    // where what all arrangements hold fits nowhere, none of them need be made
+    const fitting = (apart === undefined || fits([apart.drawing]) ? wholly : otherwise).find(
+      one => fits(one.drawings) && (one.beside === undefined || fits(one.beside)),
     )
     if (fitting !== undefined) {
       whole.push({ sheet, drawings: fitting.drawings })
-      if ('beside' in fitting) whole.push({ sheet, drawings: fitting.beside })
+      if (fitting.beside !== undefined) whole.push({ sheet, drawings: fitting.beside })
       return
     }
     const last = otherwise.at(-1)
     if (last !== undefined) {
-      misfits.push({ id, wanted: extentOf(last.drawings[0].bounds), available: rooms[0]! })
+      const tooLarge = fits(last.drawings) && last.beside !== undefined ? last.beside : last.drawings
+      misfits.push({ id, wanted: extentOf(tooLarge.at(-1)!.bounds), available: rooms[0]! })
       return
     }
     const [drawing, beside] =
@@ -110,7 +117,9 @@ export function fillPages(
   const contents = pages.map(({ room, spots }, i): PageContent => {
     const tile = tiles[i]
     const frame = tile === undefined ? frames[room!]! : tileFrames[tile.large.tiling.room]!
-    const beside = spots.map(({ item, shape, turned, x, y }) => {
+    // as they are read, whatever was placed first
+    const inOrder = spots.toSorted((a, b) => a.item - b.item)
+    const beside = inOrder.map(({ item, shape, turned, x, y }) => {
       const { sheet, drawings } = whole[item]!
       return { sheet, ...placedAt(drawings[shape]!, turned, frame, x, y) }
     })

@@ -9,7 +9,7 @@ import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { layOut } from '../text/lay-out.ts'
 import type { Frame } from './frame.ts'
-import { mapShape, type PageMap, pageMapMarks } from './page-map.ts'
+import { mapWidth, type PageMap, pageMapMarks } from './page-map.ts'
 import { scaleBar, scaleBarReach } from './scale-bar.ts'
 
 /** What the furniture of a page has to say. */
@@ -109,7 +109,10 @@ function headWords(captions: readonly Caption[]): { readonly title: string; read
   const named = parts.length === 1 && pieces.length === 1 ? [`${parts[0]} · ${pieces[0]}`] : parts
   return {
     title: named.length === 0 ? plans.join(', ') : named.join(', '),
-    below: [...plans, ...distinct(captions.map(({ sheet }) => sheet))].join(' · '),
+    // a sheet about the whole plan has the plan as its title already
+    below: [...(named.length === 0 ? [] : plans), ...distinct(captions.map(({ sheet }) => sheet))].join(
+      ' · ',
+    ),
   }
 }
 
@@ -117,7 +120,7 @@ function headWords(captions: readonly Caption[]): { readonly title: string; read
 function mapBox(map: PageMap, head: Bounds): Bounds {
   const right = head.right - rightColumn
   const [top, bottom] = [head.top, head.bottom + mapAside]
-  const widest = Math.min(mostMapShare * (right - head.left), (top - bottom) * mapShape(map))
+  const widest = Math.min(mostMapShare * (right - head.left), mapWidth(map, top - bottom))
   return { left: right - widest, right, top, bottom }
 }
 

@@ -133,7 +133,10 @@ export function wholeBody({ paper, workshop }: Pick<LayOptions, 'paper' | 'works
   return extentOf(frameOf(upright(paper), workshop).body)
 }
 
-/** Drawings that were made to fill a page, each on an upright one of its own; `label` is what viewers call these pages. */
+/**
+ * Drawings that were made to fill a page, each on an upright one of its own; `label` is what viewers call these pages, and
+ * together they are one entry of the list of contents.
+ */
 export function layOneEach(
   drawings: readonly Drawing[],
   label: string,
@@ -149,7 +152,12 @@ export function layOneEach(
   return [...makePages(pages, numbering, options, noTile, fonts)].map((page, i) => ({
     ...page,
     label: pages.length === 1 ? label : `${label} ${i + 1}`,
+    bookmarks: [[capitalised(label)]],
   }))
+}
+
+function capitalised(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1)
 }
 
 function noTile(): never {

@@ -8,6 +8,7 @@ import type { Bounds, Contour } from '../geometry/shape/contour.ts'
 import { compose, quarterTurns, scale, shift } from '../geometry/shape/matrix.ts'
 import { rectangle } from '../geometry/shape/rectangle.ts'
 import { transformContour } from '../geometry/shape/transform.ts'
+import { coincident } from '../number/tolerance.ts'
 import type { Tiling } from './tile/tiling.ts'
 import { turnedBox } from './tile/turn-box.ts'
 
@@ -43,11 +44,26 @@ function isLarge(box: Bounds, all: Bounds): boolean {
   )
 }
 
-/** Width over height. */
-export function mapShape({ cells }: PageMap): number {
+/** How wide a map of this height is, its numbers with it. */
+export function mapWidth({ cells }: PageMap, height: number): number {
   const { left, right, bottom, top } = boundsOf(cells)
-  return (right - left) / (top - bottom)
+  return (height * (right - left)) / (top - bottom) + (hasNumbersBeside(cells) ? besideRoom : 0)
 }
+
+/** Pages of a long narrow drawing, one above the other, have no room in them for their numbers. */
+function hasNumbersBeside(cells: PageMap['cells']): boolean {
+  const { left, right } = boundsOf(cells)
+  const shortest = Math.min(...cells.map(({ box }) => box.top - box.bottom))
+  const fromBelow = cells.map(({ box }) => box).sort((a, b) => a.bottom - b.bottom)
+  const inOneColumn = fromBelow.every((box, i) => i === 0 || box.bottom >= fromBelow[i - 1]!.top - coincident)
+  return inOneColumn && right - left < narrowShare * shortest
+}
+
+/** A page narrower than this share of its height has its number beside it. */
+const narrowShare = 1
+/** Room for a number of three figures, and white between it and its page. */
+const besideRoom = 7
+const besideAside = 1.2
 
 /** A map needs no more of the paper than this share of the drawing. */
 const largestScale = 1 / 4
@@ -58,8 +74,9 @@ const belongs = { layer: 'paper', subject: 'page-map' } as const
 export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonly Mark[] {
   const whole = boundsOf(map.cells)
   const half = lineStyles.wide.width / 2
+  const beside = hasNumbersBeside(map.cells)
   const factor = Math.min(
-    (into.right - into.left - 2 * half) / (whole.right - whole.left),
+    (into.right - into.left - 2 * half - (beside ? besideRoom : 0)) / (whole.right - whole.left),
     (into.top - into.bottom - 2 * half) / (whole.top - whole.bottom),
     largestScale,
   )
@@ -68,10 +85,7 @@ export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonl
     shift(into.right - half, into.top - half),
   )
   const cells = map.cells.map(({ box, page }) => ({ box: scaledBox(box, factor, toPage.e, toPage.f), page }))
-  const narrowest = Math.min(
-    ...cells.map(({ box }) => Math.min(box.right - box.left, (box.top - box.bottom) * 1.3)),
-  )
-  const height = Math.min(lettering.medium, narrowest / 2.2)
+  const height = numberHeight(cells, beside)
   const frames = (list: typeof cells, role: 'thin' | 'wide'): readonly Mark[] =>
     list.length === 0
       ? []
@@ -101,12 +115,23 @@ export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonl
           textMark(
             belongs,
             [`${page}`],
-            { x: (box.left + box.right) / 2, y: (box.bottom + box.top - height) / 2 },
+            {
+              x: beside ? box.left - besideAside : (box.left + box.right) / 2,
+              y: (box.bottom + box.top - height) / 2,
+            },
             height,
-            { align: 'middle', weight: page === here ? 'bold' : 'regular' },
+            { align: beside ? 'end' : 'middle', weight: page === here ? 'bold' : 'regular' },
           ),
         ),
   ].flat()
+}
+
+/** As large as the lowest page, and the narrowest where numbers stand in them, has room for. */
+function numberHeight(cells: PageMap['cells'], beside: boolean): number {
+  const digits = Math.max(2, ...cells.map(({ page }) => `${page}`.length))
+  const lowest = Math.min(...cells.map(({ box }) => box.top - box.bottom))
+  const narrowest = beside ? Infinity : Math.min(...cells.map(({ box }) => box.right - box.left))
+  return Math.min(lettering.medium, lowest / 1.7, narrowest / (digits * 1.1))
 }
 
 /** Smaller figures cannot be read; then the map shows the place alone. */

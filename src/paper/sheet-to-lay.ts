@@ -20,6 +20,7 @@ export type SheetInstead = {
 
 /** A sheet that goes over several pages: what is cut into tiles, and what lies beside it wherever a page has room. */
 export type LargeSheet = {
+  /** What all arrangements of the sheet hold. */
   readonly drawing: Drawing
   /** The same words in several shapes, the best first. */
   readonly beside: readonly [Drawing, ...Drawing[]]

@@ -43,6 +43,8 @@ export type SheetContext = {
   readonly fonts: Fonts
   /** One paper for each hand of a part where this is left out. */
   readonly copies?: Copies
+  /** What was found wrong, in sentences, by the ids of the parts. */
+  readonly errors?: ReadonlyMap<string, readonly string[]>
   /** Whatever suits each part, all of them get this. */
   readonly everyPart?: Exclude<Transfer, 'auto'>
   /** The strips that are asked for; all that the parts need where this is left out. */

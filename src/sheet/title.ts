@@ -5,15 +5,15 @@ import { wrap } from '../drawing/wrap.ts'
 import type { Point } from '../geometry/shape/point.ts'
 import type { Fonts } from '../text/fonts.ts'
 
-/** A title as it hangs from its upper left corner. */
+/** A title as it hangs from its upper left corner; each of its sentences begins a line. */
 export function titleMarks(
-  words: string,
+  sentences: readonly string[],
   at: Point,
   width: number,
   fonts: Fonts,
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
   const pitch = lettering.medium + 1.5
-  const rows = wrap(words, fonts.bold, lettering.medium, width)
+  const rows = sentences.flatMap(words => wrap(words, fonts.bold, lettering.medium, width))
   return {
     marks: rows.map((row, i) =>
       textMark(

@@ -23,7 +23,8 @@ export type WithWords = {
   /** The rectangle that the marks lie in. */
   readonly box: Bounds
   readonly keepWhole?: Drawing['keepWhole']
-  readonly title: string
+  /** Each of its sentences begins a line. */
+  readonly title: readonly string[]
   readonly lines: readonly KeyLine[]
 }
 

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { printCards } from '../../src/app/cards/print-cards.ts'
 import { printPdf } from '../../src/app/print-pdf.ts'
+import { printScale } from '../../src/app/print-scale.ts'
 import { printSvg } from '../../src/app/print-svg.ts'
 import { compareWithGolden } from '../readback/golden.ts'
 import { paintPdf, paintSvg, strayInk } from '../readback/raster.ts'
@@ -56,6 +58,12 @@ const cases = [
   ],
   ['discs-with-a-circle-of-holes', demo, { ...templates, paper: 'letter', parts: ['wheel'] }, 0],
   ['the-cover-says-what-to-settle-first', demo, { paper: 'letter', sheets: ['cover'] }, 0],
+  [
+    'small-parts-share-a-page',
+    demo,
+    { ...templates, paper: 'letter', parts: ['bench-end', 'eaves-bracket', 'step', 'name-board'] },
+    0,
+  ],
   ['an-arched-rail-over-two-pages', gate, { ...templates, paper: 'a4', parts: ['arched-rail'] }, 0],
   ['a-wide-part-lies-on-its-page', demo, { ...templates, paper: 'letter', parts: ['roof'] }, 0],
   ['a-template-in-millimetres-on-a4', loom, { ...templates, paper: 'a4' }, 0],
@@ -64,6 +72,23 @@ const cases = [
 test.each(cases)('golden: %s', async (name, text, choices, page) => {
   const { pdf } = await printPdf({ text, file: 'plan.yaml' }, choices, surroundings)
   compareWithGolden(name, (await paintPdf(pdf!))[page]!)
+})
+
+test.each([
+  ['the-scale-sheet-on-letter-in-inches', 'letter', 'inch'],
+  ['the-scale-sheet-on-a4-in-millimetres', 'a4', 'mm'],
+] as const)('golden: %s', async (name, paper, unit) => {
+  const { pdf } = await printScale({ paper }, unit, surroundings)
+  compareWithGolden(name, (await paintPdf(pdf!))[0]!)
+})
+
+test.each([
+  ['a-blank-part-card', undefined, { perPage: 1, count: 1, paper: 'letter' }],
+  ['two-part-cards-with-what-is-known', demo, { perPage: 2, count: 1, parts: ['side-frame', 'wheel'] }],
+] as const)('golden: %s', async (name, text, choices) => {
+  const plan = text === undefined ? undefined : { text, file: 'plan.yaml' }
+  const { pdf } = await printCards(plan, choices, surroundings)
+  compareWithGolden(name, (await paintPdf(pdf!))[0]!)
 })
 
 /** Ten pixels to the millimetre, so that the page has whole pixels in both engines and a line's place is seen to 0.1 mm. */

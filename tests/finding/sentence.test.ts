@@ -324,7 +324,7 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
       freeWidth: mm(127),
       freeHeight: mm(254),
     },
-    says: 'the template is 10" (254 mm) by 10" (254 mm) and does not fit on A4 paper, which has 5" (127 mm) by 10" (254 mm) to draw on: more pages than can be joined true; choose larger paper',
+    says: 'the template is 10" (254 mm) by 10" (254 mm) and does not fit on A4 paper, which has 5" (127 mm) by 10" (254 mm) to draw on, and it cannot be joined true from several pages; choose larger paper',
   },
   'letters-missing': {
     facts: { codes: 'U+6728' },

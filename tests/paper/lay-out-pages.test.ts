@@ -60,6 +60,18 @@ test('small sheets share a page, and the page is headed by the parts that are on
   expect(wordsOn(pages[0]!)).toContain('plank, post')
 })
 
+test('what shares a page is read in the order of the sheets, whatever was placed first', () => {
+  const sizes = [30, 80, 20, 60, 50]
+  const { pages } = lay(...sizes.map((size, i) => [drawing(`${i}`, size, size)] as const))
+  expect(pages.flatMap(({ placed }) => placed.map(({ drawing }) => drawing.id))).toEqual([
+    '0',
+    '1',
+    '2',
+    '3',
+    '4',
+  ])
+})
+
 test('the first arrangement is taken where it costs no page', () => {
   const arrangements = [drawing('wide', 150, 40), drawing('small', 40, 40)] as const
   expect(lay(arrangements).pages[0]!.placed[0]!.drawing.id).toBe('wide')
@@ -69,6 +81,22 @@ test('a sheet that would take hundreds of pages is left out, and what it wants a
   const { count, misfits } = lay([drawing('mast', 40, 1e7)], [drawing('post', 50, 50)])
   expect(count).toBe(1)
   expect(misfits).toMatchObject([{ id: 'mast', wanted: { width: 40, height: 1e7 } }])
+})
+
+test('what fits a page without its words is one whole page, and the words lie on another', () => {
+  const alone = drawing('plank', free.width, free.height)
+  const sheet = {
+    id: 'plank',
+    group: 'plank',
+    drawings: [drawing('both', free.width, free.height + 60)] as const,
+    large: { drawing: alone, beside: [drawing('words', 100, 60)] as const },
+  }
+  const laid = layOutPages([sheet], onLetter, fonts)
+  expect([laid.count, laid.large]).toEqual([2, []])
+  const pages = [...laid.pages()]
+  expect(pages.map(({ placed }) => placed.map(({ drawing }) => drawing.id))).toEqual([['plank'], ['words']])
+  for (const { furniture } of pages)
+    expect(furniture.filter(({ subject }) => subject === 'page-map')).toEqual([])
 })
 
 test('a drawing is put true to size into the upper left of the free space', () => {

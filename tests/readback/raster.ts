@@ -83,22 +83,6 @@ export function writePng({ width, height, grey }: Picture): Uint8Array {
   return PNG.sync.write(png, { colorType: 0 })
 }
 
-/** Pictures next to each other with a bar of mid grey between them. */
-export function sideBySide(pictures: readonly Picture[]): Picture {
-  const gap = 4
-  const height = Math.max(...pictures.map(p => p.height))
-  const width = pictures.reduce((sum, p) => sum + p.width + gap, -gap)
-  const grey = new Uint8Array(width * height).fill(128)
-  let left = 0
-  for (const p of pictures) {
-    for (let y = 0; y < p.height; y++) {
-      grey.set(p.grey.subarray(y * p.width, (y + 1) * p.width), y * width + left)
-    }
-    left += p.width + gap
-  }
-  return { width, height, grey }
-}
-
 /**
  * How many clearly dark pixels of either picture have no ink of the other within `reach` pixels. Engines differ
  * in how they grey the edge of a line; where it is they have to agree.

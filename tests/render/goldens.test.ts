@@ -3,15 +3,7 @@ import type { Page } from '../../src/drawing/page.ts'
 import { renderPdf } from '../../src/render/pdf/render-pdf.ts'
 import { renderSvgPage } from '../../src/render/svg/render-page.ts'
 import { compareWithGolden } from '../readback/golden.ts'
-import {
-  difference,
-  paintPdf,
-  paintSvg,
-  readPng,
-  sideBySide,
-  strayInk,
-  writePng,
-} from '../readback/raster.ts'
+import { difference, paintPdf, paintSvg, readPng, strayInk, writePng } from '../readback/raster.ts'
 import { bundledFonts } from '../text/bundled-font.ts'
 import { lettering, lineKinds, packet, placedDrawings, samplePage } from './sample-page.ts'
 
@@ -53,8 +45,7 @@ test('a printer correction moves the ink of both files alike', async () => {
   expect(strayInk(pdf!, paintSvg(renderSvgPage(page, packet([page]), fonts), fine))).toBe(0)
 })
 
-test('a picture is the same after writing and reading, and pictures stand side by side', () => {
+test('a picture is the same after writing and reading', () => {
   const picture = { width: 2, height: 3, grey: Uint8Array.of(0, 50, 100, 150, 200, 255) }
   expect(readPng(writePng(picture))).toEqual(picture)
-  expect(sideBySide([picture, picture]).width).toBe(8)
 })

@@ -12,7 +12,12 @@ import { barDeviation } from './scale-bars.ts'
 
 const cases = plansToMeasure().flatMap(plan => [
   ...papersToMeasure.map(paper => ({ ...plan, paper, printer: undefined, corrected: 'as it is' })),
-  { ...plan, paper: 'letter', printer: somePrinter, corrected: 'corrected for a printer' },
+  ...papersToMeasure.map(paper => ({
+    ...plan,
+    paper,
+    printer: somePrinter,
+    corrected: 'corrected for a printer',
+  })),
 ])
 
 test.each(cases)(

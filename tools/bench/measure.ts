@@ -46,6 +46,32 @@ export function measureInTurn<K extends string>(
   return measured
 }
 
+/** The medians of every thing that was measured, one row each. */
+export function medianTable<K extends string>(
+  measured: Readonly<Record<K, readonly Measured[]>>,
+  names = Object.keys(measured) as K[],
+): Readonly<Record<string, Readonly<Record<string, string>>>> {
+  const of = (name: K, key: 'wall' | 'cpu' | 'memory') => median(measured[name].map(one => one[key]))
+  return Object.fromEntries(
+    names.map(name => [
+      name,
+      {
+        'wall ms': of(name, 'wall').toFixed(0),
+        'cpu ms': of(name, 'cpu').toFixed(0),
+        'peak MB': (of(name, 'memory') / 2 ** 20).toFixed(0),
+      },
+    ]),
+  )
+}
+
+/** By which power of its size something grows. */
+export function exponent(
+  small: { readonly size: number; readonly value: number },
+  large: { readonly size: number; readonly value: number },
+): number {
+  return Math.log(large.value / small.value) / Math.log(large.size / small.size)
+}
+
 export function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b)
   const middle = sorted.length >> 1

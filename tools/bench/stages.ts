@@ -12,7 +12,7 @@ import { renderPdf } from '../../src/render/pdf/render-pdf.ts'
 import { defaultWorkshop } from '../../src/workshop/defaults.ts'
 
 optimiseLater()
-const [file = ''] = process.argv.slice(2)
+const [file = '', paper] = process.argv.slice(2)
 const stages: Record<string, number> = {}
 let last = performance.now()
 stages['start node, load the program'] = last
@@ -34,7 +34,7 @@ check(model!, defaultWorkshop)
 lap('check')
 const fonts = openFonts(fontBytes)
 lap('open the fonts')
-const laid = layOutPacket(model!, {}, fonts, undefined)
+const laid = layOutPacket(model!, paper === undefined ? {} : { paper }, fonts, undefined)
 lettersMissing(laid, fonts)
 lap('draw the sheets')
 const pages = [...laid.packet.pages]

@@ -25,12 +25,15 @@ export type Packing = {
  */
 export function pack(items: readonly Item[], rooms: Rooms, { gap, started = [] }: PackOptions): Packing {
   const areaBound = boundByArea(items, rooms, gap, started)
-  const results = attempts(items, rooms).map((how): Result => {
-    const pages = fill(items, how.groups, rooms, { gap, started, ...how })
-    const otherRooms = pages.filter(({ room = 0 }) => room > 0).length
-    return { pages, split: splitGroups(items, pages), otherRooms }
-  })
-  const pages = best(results).pages.map((page, i) => tidied(page, started[i], items, rooms, gap))
+  let best: Result | undefined
+  for (const how of attempts(items, rooms)) {
+    const filled = fill(items, how.groups, rooms, { gap, started, ...how })
+    const otherRooms = filled.filter(({ room = 0 }) => room > 0).length
+    const result = { pages: filled, split: splitGroups(items, filled), otherRooms }
+    if (best === undefined || isBetter(result, best)) best = result
+    if (best.pages.length === areaBound && best.split === 0 && best.otherRooms === 0) break
+  }
+  const pages = (best?.pages ?? []).map((page, i) => tidied(page, started[i], items, rooms, gap))
   return {
     pages: [...pages.slice(0, started.length), ...pages.slice(started.length).sort(byFirstItem)],
     areaBound,
@@ -43,13 +46,10 @@ type Result = {
   readonly otherRooms: number
 }
 
-/** The fewest pages, then the fewest torn groups, then the fewest pages that lie another way; the first of equals. */
-function best(results: readonly Result[]): Result {
-  return results.reduce((a, b) => {
-    if (a.pages.length !== b.pages.length) return b.pages.length < a.pages.length ? b : a
-    if (a.split !== b.split) return b.split < a.split ? b : a
-    return b.otherRooms < a.otherRooms ? b : a
-  })
+/** Fewer pages, then fewer torn groups, then fewer pages that lie another way. */
+function isBetter(a: Result, b: Result): boolean {
+  if (a.pages.length !== b.pages.length) return a.pages.length < b.pages.length
+  return a.split !== b.split ? a.split < b.split : a.otherRooms < b.otherRooms
 }
 
 /** On how many more pages than one the groups lie, all together. */

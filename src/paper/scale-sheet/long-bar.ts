@@ -72,7 +72,12 @@ export function longBar(direction: 'across' | 'along', from: Point, length: numb
           ),
         ),
         ...Array.from({ length: Math.floor(count / long) }, (_, i) =>
-          number(`${(i + 1) * perNumber}`, (i + 1) * step * long, up, 'regular'),
+          number(
+            `${(i + 1) * perNumber}${up === -1 && i === 0 ? ' in' : ''}`,
+            (i + 1) * step * long,
+            up,
+            'regular',
+          ),
         ),
         ...vernier.flatMap((back, line) =>
           line > 0 && line % (verniers[unit].parts / 2) === 0

@@ -1,4 +1,5 @@
 import { coincident } from '../../number/tolerance.ts'
+import { harmsOf, type Spared } from './harm.ts'
 
 /** One direction of a drawing that is to be cut into tiles: how far the drawing goes, and how much a page holds. */
 export type Axis = {
@@ -10,8 +11,10 @@ export type Axis = {
   readonly overlap: number
 }
 
-/** A stretch that a seam spares, and how bad it is if none can; the ends of the stretch are allowed. */
-export type Spared = { readonly low: number; readonly high: number; readonly harm: number }
+/** Whether a page holds all of an axis, so that it needs no seam. */
+export function isWhole({ from, to, reach }: Axis): boolean {
+  return to - from <= reach + coincident
+}
 
 /** Where an axis is cut: its own ends and the seams between them, ascending. */
 export type Stops = readonly number[]
@@ -35,18 +38,19 @@ export function shownBetween(from: number, to: number, axis: Axis): { low: numbe
 const mostCandidates = 128
 
 /**
- * Cuts an axis so that the tiles cost the fewest pages, then the seams do the least harm, then the tiles are alike.
- * `pagesOf` says what a tile between two stops costs; 0 where there is nothing to show.
+ * What the tiles cost that end at a stop, by where they begin; 0 where there is nothing to show. It is asked of one
+ * beginning after the other, each farther back: a wider tile never costs less.
  */
-export function cutAxis(
-  axis: Axis,
-  spared: readonly Spared[],
-  pagesOf: (from: number, to: number) => number,
-): CutAxis {
-  const stops = [axis.from, ...candidates(axis, spared), axis.to]
-  const harms = stops.map((at, i) => (i === 0 || i === stops.length - 1 ? 0 : harmAt(at, spared)))
+export type PagesUpTo = (to: number) => (from: number) => number
+
+/** Cuts an axis so that the tiles cost the fewest pages, then the seams do the least harm, then the tiles are alike. */
+export function cutAxis(axis: Axis, spared: readonly Spared[], pagesUpTo: PagesUpTo): CutAxis {
+  const harmAt = harmsOf(spared)
+  const stops = [axis.from, ...candidates(axis, spared, harmAt), axis.to]
+  const harms = stops.map((at, i) => (i === 0 || i === stops.length - 1 ? 0 : harmAt(at)))
   const best: (Way | undefined)[] = [{ pages: 0, harm: 0, tiles: 0, uneven: 0, before: -1 }]
   for (let j = 1; j < stops.length; j++) {
+    const pagesFrom = pagesUpTo(stops[j]!)
     for (let i = j - 1; i >= 0; i--) {
       const way = best[i]
       const [from, to] = [stops[i]!, stops[j]!]
@@ -54,7 +58,7 @@ export function cutAxis(
       const { low, high } = shownBetween(from, to, axis)
       if (way === undefined || high - low > axis.reach + coincident) continue
       const next = {
-        pages: way.pages + pagesOf(from, to),
+        pages: way.pages + pagesFrom(from),
         harm: way.harm + harms[j]!,
         tiles: way.tiles + 1,
         uneven: way.uneven + (to - from) ** 2,
@@ -88,18 +92,18 @@ function wayBack(best: readonly (Way | undefined)[], stops: Stops): Stops {
   return way
 }
 
-export function harmAt(at: number, spared: readonly Spared[]): number {
-  return spared.reduce((sum, { low, high, harm }) => (at > low && at < high ? sum + harm : sum), 0)
-}
-
 /**
  * Where a seam may lie: at either side of everything that is to be spared, where full pages end, counted from both
  * ends and from those places, and evenly between. Where there are too many, the least harmful ones near each other
  * stand for the rest.
  */
-function candidates(axis: Axis, spared: readonly Spared[]): readonly number[] {
+function candidates(
+  axis: Axis,
+  spared: readonly Spared[],
+  harmAt: (at: number) => number,
+): readonly number[] {
+  if (isWhole(axis)) return []
   const { from, to, reach, overlap } = axis
-  if (to - from <= reach + coincident) return []
   const pitch = reach - overlap
   if (!(pitch > overlap)) throw new RangeError('a page is smaller than the overlap of two')
   const fewest = Math.ceil((to - from - overlap) / pitch)
@@ -110,17 +114,17 @@ function candidates(axis: Axis, spared: readonly Spared[]): readonly number[] {
   const offered = [...sides, ...even, ...sides.flatMap(side => [side - pitch, side + pitch])]
   // a tile as narrow as the overlap would show nothing of its own
   const inside = (at: number): boolean => at > from + overlap && at < to - overlap
-  const all = [...new Set([...needed, ...thinned(offered.filter(inside), spared)])]
+  const all = [...new Set([...needed, ...thinned(offered.filter(inside), harmAt)])]
   return all.filter(inside).sort((a, b) => a - b)
 }
 
-function thinned(positions: readonly number[], spared: readonly Spared[]): readonly number[] {
+function thinned(positions: readonly number[], harmAt: (at: number) => number): readonly number[] {
   if (positions.length <= mostCandidates) return positions
   const [low, high] = [Math.min(...positions), Math.max(...positions)]
   const cells = new Map<number, { at: number; harm: number }>()
   for (const at of positions) {
     const cell = Math.floor(((at - low) / (high - low)) * mostCandidates)
-    const harm = harmAt(at, spared)
+    const harm = harmAt(at)
     const known = cells.get(cell)
     if (known === undefined || harm < known.harm || (harm === known.harm && at < known.at))
       cells.set(cell, { at, harm })

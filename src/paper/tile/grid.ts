@@ -1,6 +1,9 @@
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import { type Axis, type CutAxis, cutAxis, type Spared, type Stops, shownBetween } from './axis.ts'
+import { coincident } from '../../number/tolerance.ts'
+import { type Axis, type CutAxis, cutAxis, type Stops, shownBetween } from './axis.ts'
+import type { Spared } from './harm.ts'
 import type { Spare, SpareKind } from './spare.ts'
+import { overDiagonal } from './turn-box.ts'
 
 /** A drawing cut into rows, from the lowest up, and each row by itself into columns, from the left. */
 export type Grid = {
@@ -24,6 +27,7 @@ export function chooseGrid(
   along: Axis,
 ): Grid {
   const fromLeft = content.toSorted((a, b) => a.left - b.left)
+  const most = fewestTiles(fromLeft, across)
   const inRow = (from: number, to: number): readonly Bounds[] => {
     const { low, high } = shownBetween(from, to, along)
     return fromLeft.filter(box => box.bottom <= high && box.top >= low)
@@ -31,7 +35,14 @@ export function chooseGrid(
   const rows = cutAxis(
     along,
     spares.map(({ kind, box }) => ({ low: box.bottom, high: box.top, harm: harms[kind] })),
-    (from, to) => fewestTiles(inRow(from, to), across),
+    to => {
+      let pages = 0
+      return from => {
+        // most rows soon need as many as the whole drawing is wide
+        if (pages < most) pages = fewestTiles(inRow(from, to), across)
+        return pages
+      }
+    },
   )
   const cut = rows.stops.slice(1).map((top, i) => {
     const bottom = rows.stops[i]!
@@ -50,10 +61,22 @@ function cutRow(boxes: readonly Bounds[], spared: readonly Spared[], across: Axi
   const to = Math.min(across.to, Math.max(...boxes.map(box => box.right)))
   if (!(to > from)) return { stops: [], pages: 0, harm: 0 }
   const axis = { ...across, from, to }
-  return cutAxis(axis, spared, (low, high) => {
+  const stretches = stretchesOf(boxes)
+  return cutAxis(axis, spared, high => low => {
     const shown = shownBetween(low, high, axis)
-    return boxes.some(box => box.left <= shown.high && box.right >= shown.low) ? 1 : 0
+    return stretches.some(({ left, right }) => left <= shown.high && right >= shown.low) ? 1 : 0
   })
+}
+
+/** Where there is anything at all; boxes that come from the left become the few stretches that they fill. */
+function stretchesOf(boxes: readonly Bounds[]): readonly { readonly left: number; readonly right: number }[] {
+  const stretches: { left: number; right: number }[] = []
+  for (const { left, right } of boxes) {
+    const last = stretches.at(-1)
+    if (last !== undefined && left <= last.right) last.right = Math.max(last.right, right)
+    else stretches.push({ left, right })
+  }
+  return stretches
 }
 
 function sparedIn(spares: readonly Spare[], bottom: number, top: number): readonly Spared[] {
@@ -62,12 +85,19 @@ function sparedIn(spares: readonly Spare[], bottom: number, top: number): readon
     .map(({ kind, box }) => ({ low: box.left, high: box.right, harm: harms[kind] }))
 }
 
+/** No way to cut what is in `content` has fewer pages than this: each direction by itself wants as many. */
+export function fewestPages(content: readonly Bounds[]): (across: Axis, along: Axis) => number {
+  const fromLeft = content.toSorted((a, b) => a.left - b.left)
+  const fromBottom = content.map(overDiagonal).sort((a, b) => a.left - b.left)
+  return (across, along) => Math.max(fewestTiles(fromLeft, across), fewestTiles(fromBottom, along))
+}
+
 /** How many tiles show all of some boxes, which come from the left; laid without regard to what their seams cross. */
 function fewestTiles(boxes: readonly Bounds[], { reach, overlap }: Axis): number {
   let count = 0
   let shown = -Infinity
   for (const { left, right } of boxes) {
-    while (right > shown) {
+    while (right > shown + coincident) {
       shown = Math.max(left, shown - overlap) + reach
       count++
     }

@@ -2,7 +2,7 @@ import type { Drawing } from '../../drawing/drawing.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Extent } from '../pack/item.ts'
-import { cutMarks, spareLettering } from './cut-marks.ts'
+import { cutter, spareLettering } from './cut-marks.ts'
 import { matchMarks } from './match-marks.ts'
 import { sparesOf } from './spare.ts'
 import { type Tiling, tileDrawing } from './tiling.ts'
@@ -20,14 +20,14 @@ export function tiled(
   const tiling = tileDrawing(drawing, rooms, overlap, fonts)
   const windows = tiling.tiles.map(({ window }) => window)
   const taken = sparesOf(drawing, fonts).flatMap(({ kind, box }) => (kind === 'end' ? [] : [box]))
-  const marks = spareLettering(drawing.marks, windows, fonts)
+  const cut = cutter(spareLettering(drawing.marks, windows, fonts), fonts)
   const onSeams = matchMarks(tiling.seams, taken, tiling.turned)
   const tiles = windows.map((window, i): Drawing => {
     const ownSeams = onSeams.filter((_, k) => {
       const { before, after } = tiling.seams[k]!
       return before === i || after === i
     })
-    const shown = cutMarks([...marks, ...ownSeams.flat()], window, fonts)
+    const shown = [...cut(window), ...cutter(ownSeams.flat(), fonts)(window)]
     return {
       ...drawing,
       id: `${drawing.id}-tile-${i + 1}`,

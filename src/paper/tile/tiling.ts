@@ -3,10 +3,11 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import { quarterTurns } from '../../geometry/shape/matrix.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Extent } from '../pack/item.ts'
+import { type Axis, isWhole } from './axis.ts'
 import { connected } from './connect.ts'
 import { contentBoxes } from './content.ts'
-import { cutMarks } from './cut-marks.ts'
-import { chooseGrid, type Grid } from './grid.ts'
+import { cutter, holds } from './cut-marks.ts'
+import { chooseGrid, fewestPages, type Grid } from './grid.ts'
 import { type Seam, seamsBetween } from './seams.ts'
 import { type Spare, type SpareKind, spareKinds, sparesOf } from './spare.ts'
 import { overDiagonal, turnedBox } from './turn-box.ts'
@@ -41,16 +42,15 @@ export function tileDrawing(
 ): Tiling {
   const content = contentBoxes(drawing.marks, fonts)
   const spares = sparesOf(drawing, fonts)
-  const grids = variants(rooms).map(variant => ({
-    variant,
-    grid: gridOf(variant, drawing.bounds, content, spares, overlap),
-  }))
-  const { grid, variant } = grids.reduce((a, b) => (isBetter(b.grid, a.grid) ? b : a))
+  const { grid, variant } = bestGrid(drawing.bounds, rooms, content, spares, overlap)
   const { turned, columnsFirst } = variant
   const all = tilesOf(grid, overlap).map(({ cell, window }) =>
     columnsFirst ? { cell: overDiagonal(cell), window: overDiagonal(window) } : { cell, window },
   )
-  const shown = all.flatMap(({ window }, i) => (cutMarks(drawing.marks, window, fonts).length > 0 ? [i] : []))
+  const cut = cutter(drawing.marks, fonts)
+  const shown = all.flatMap(({ window }, i) =>
+    content.some(box => holds(window, box)) || cut(window).length > 0 ? [i] : [],
+  )
   const kept = connected(new Set(shown), neighboursOf(all, turned))
   const tiles = all.filter((_, i) => kept.has(i)).sort(inReadingOrder(variant))
   const seams = seamsBetween(
@@ -76,24 +76,48 @@ function variants(rooms: readonly Extent[]): readonly Variant[] {
   )
 }
 
-function gridOf(
-  { extent, turned, columnsFirst }: Variant,
+/** The best way to cut; the grid of a way that cannot be better than one that is known is not made. */
+function bestGrid(
   bounds: Bounds,
+  rooms: readonly Extent[],
   content: readonly Bounds[],
   spares: readonly Spare[],
   overlap: number,
-): Grid {
-  // columns that are cut each by itself are rows of the drawing seen over its diagonal
-  const seen = (box: Bounds): Bounds => (columnsFirst ? overDiagonal(box) : box)
-  const { left, right, bottom, top } = seen(bounds)
-  const [width, height] =
-    turned === columnsFirst ? [extent.width, extent.height] : [extent.height, extent.width]
-  return chooseGrid(
-    content.map(seen),
-    spares.map(({ kind, box }) => ({ kind, box: seen(box) })),
+): { readonly variant: Variant; readonly grid: Grid } {
+  const fewest = fewestPages(content)
+  let best: { readonly variant: Variant; readonly grid: Grid } | undefined
+  for (const variant of variants(rooms)) {
+    const { columnsFirst } = variant
+    const [across, along] = axesOf(variant, bounds, overlap)
+    // one row is cut into columns, and one column into rows, whichever is cut first: this way is the quicker
+    if ((isWhole(across) || isWhole(along)) && columnsFirst === isWhole(along)) continue
+    if (best !== undefined) {
+      const least = fewest(across, along)
+      if (best.grid.harm === 0 ? least >= best.grid.pages : least > best.grid.pages) continue
+    }
+    // columns that are cut each by itself are rows of the drawing seen over its diagonal
+    const seen = (box: Bounds): Bounds => (columnsFirst ? overDiagonal(box) : box)
+    const grid = chooseGrid(
+      content.map(seen),
+      spares.map(({ kind, box }) => ({ kind, box: seen(box) })),
+      ...(columnsFirst ? ([along, across] as const) : ([across, along] as const)),
+    )
+    if (best === undefined || isBetter(grid, best.grid)) best = { variant, grid }
+  }
+  return best!
+}
+
+/** The two directions of a drawing, as it lies in its own millimetres. */
+function axesOf(
+  { extent, turned }: Variant,
+  { left, right, bottom, top }: Bounds,
+  overlap: number,
+): readonly [across: Axis, along: Axis] {
+  const [width, height] = turned ? [extent.height, extent.width] : [extent.width, extent.height]
+  return [
     { from: left, to: right, reach: width, overlap },
     { from: bottom, to: top, reach: height, overlap },
-  )
+  ]
 }
 
 function isBetter(a: Grid, b: Grid): boolean {

@@ -47,8 +47,14 @@ export function stacked(blocks: readonly Block[], at: Point): readonly Mark[] {
   })
 }
 
-/** Blocks side by side in columns of one width. */
-export function sideBySide(blocks: readonly Block[], pitch: number): Block {
+/** Blocks in rows of so many, `pitch` from one column to the next. */
+export function inColumns(blocks: readonly Block[], columns: number, pitch: number): readonly Block[] {
+  return Array.from({ length: Math.ceil(blocks.length / columns) }, (_, i) =>
+    sideBySide(blocks.slice(i * columns, (i + 1) * columns), pitch),
+  )
+}
+
+function sideBySide(blocks: readonly Block[], pitch: number): Block {
   return {
     height: Math.max(...blocks.map(({ height }) => height)),
     draw: ({ x, y }) => blocks.flatMap(({ draw }, i) => draw({ x: x + i * pitch, y })),

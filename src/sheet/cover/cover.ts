@@ -1,12 +1,10 @@
 import type { Caption, Drawing } from '../../drawing/drawing.ts'
 import { lettering } from '../../drawing/lettering.ts'
-import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import type { Severity } from '../../finding/finding.ts'
-import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { SheetContext } from '../sheet.ts'
-import { type Block, flow, sideBySide, stacked } from './block.ts'
-import { pageList } from './page-list.ts'
+import { type Block, flow, inColumns, stacked } from './block.ts'
+import { type DrawingOverPages, mapEntry } from './map-entry.ts'
 import { partEntry } from './part-entry.ts'
 import { wordsBlock } from './words-block.ts'
 
@@ -21,19 +19,13 @@ export type CoverFacts = {
   /** In sentences, in the order in which they are to be read. */
   readonly findings: readonly { readonly severity: Severity; readonly words: string }[]
   /** Of each drawing that goes over several pages. */
-  readonly maps: readonly {
-    readonly part: string
-    readonly pages: readonly number[]
-    /** Width over height. */
-    readonly shape: number
-    readonly draw: (into: Bounds) => readonly Mark[]
-  }[]
+  readonly maps: readonly DrawingOverPages[]
 }
 
 /** Two columns of parts want this width; on narrower paper there is one. */
 const twoColumns = 165
 const columnGap = 5
-const mapHeight = 28
+const aboveHeading = 2
 
 /**
  * The first pages of a packet: what it holds, what is to be settled before anything is cut, a list of the parts with
@@ -69,13 +61,15 @@ function titleBlocks({ model, fonts }: SheetContext, { width, pages }: CoverFact
   const contents = `${counted(model.parts.length, 'part')}, ${counted(pieces, 'piece')}, ${counted(pages, 'page')}`
   return [
     wordsBlock(model.title, { height: lettering.title, width, weight: 'bold', below: 1 }, fonts),
-    wordsBlock(contents, { height: lettering.medium, width, below: 4 }, fonts),
+    wordsBlock(contents, { height: lettering.medium, width, below: 2 }, fonts),
   ]
 }
 
 function heading(words: string, width: number, { fonts }: SheetContext): Block {
+  const block = wordsBlock(words, { height: lettering.large, width, weight: 'bold', below: 1.5 }, fonts)
   return {
-    ...wordsBlock(words, { height: lettering.large, width, weight: 'bold', below: 1.5 }, fonts),
+    height: block.height + aboveHeading,
+    draw: ({ x, y }) => block.draw({ x, y: y - aboveHeading }),
     withNext: true,
   }
 }
@@ -87,7 +81,7 @@ function findingBlocks(context: SheetContext, { width, findings }: CoverFacts): 
     ...findings.map(({ severity, words }, i) =>
       wordsBlock(
         severity === 'note' ? words : `${severity}: ${words}`,
-        { height: lettering.medium, width, mark: '–', below: i === findings.length - 1 ? 4 : 0.6 },
+        { height: lettering.medium, width, mark: '–', below: i === findings.length - 1 ? 2 : 0.6 },
         context.fonts,
       ),
     ),
@@ -100,32 +94,28 @@ function partBlocks(context: SheetContext, { width, pagesOf }: CoverFacts): read
   const columns = width >= twoColumns ? 2 : 1
   const column = (width - (columns - 1) * columnGap) / columns
   const entries = model.parts.map(part => partEntry(part, pagesOf(part.id), column, model, fonts))
-  const rows = Array.from({ length: Math.ceil(entries.length / columns) }, (_, i) =>
-    sideBySide(entries.slice(i * columns, (i + 1) * columns), column + columnGap),
-  )
-  return [heading('Parts (pictures are reduced: never measure or cut from them)', width, context), ...rows]
+  return [
+    heading('Parts (pictures are reduced: never measure or cut from them)', width, context),
+    ...inColumns(entries, columns, column + columnGap),
+  ]
 }
 
 function mapBlocks(context: SheetContext, { width, maps }: CoverFacts): readonly Block[] {
   if (maps.length === 0) return []
-  const { fonts } = context
+  const columns = width >= twoColumns ? 4 : 3
+  const column = (width - (columns - 1) * columnGap) / columns
+  const entries = maps.map(map => mapEntry(map, column, context.fonts))
   return [
     heading('Drawings over several pages', width, context),
-    ...maps.map(({ part, pages, shape, draw }): Block => {
-      const words = wordsBlock(
-        `${part}: ${pageList(pages)}. Fold each page at its –··– line, lay it over the next one until the diamonds with the same letter are whole, and tape.`,
-        { height: lettering.medium, width: width / 2 - columnGap, below: 3 },
-        fonts,
-      )
-      const mapWidth = Math.min(width / 2, mapHeight * shape)
-      return {
-        height: Math.max(words.height, mapHeight + 4),
-        draw: ({ x, y }) => [
-          ...words.draw({ x, y }),
-          ...draw({ left: x + width - mapWidth, right: x + width, top: y, bottom: y - mapHeight }),
-        ],
-      }
-    }),
+    {
+      ...wordsBlock(
+        'Fold each page at its –··– line, lay it over the next one until the diamonds with the same letter are whole, and tape.',
+        { height: lettering.medium, width, below: 2 },
+        context.fonts,
+      ),
+      withNext: true,
+    },
+    ...inColumns(entries, columns, column + columnGap),
   ]
 }
 

@@ -3,7 +3,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import type { Model, Part } from '../../model/part.ts'
-import type { Fonts } from '../../text/fonts.ts'
+import type { Fonts, Weight } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
 import { showSize } from '../show-size.ts'
@@ -14,8 +14,6 @@ import { coverText } from './words-block.ts'
 
 const picture = { width: 34, height: 15 } as const
 const aside = 3
-/** An entry with the white below it. */
-const height = 19
 
 /** A part of the list: its picture, name and page, size, how many and of what. */
 export function partEntry(
@@ -26,31 +24,43 @@ export function partEntry(
   fonts: Fonts,
 ): Block {
   const room = width - picture.width - 2 * aside
-  const line = (words: string, weight: 'regular' | 'bold' = 'regular'): Words => [
-    fitText(fonts[weight], words, lettering.medium, room),
-  ]
+  const fits = (words: string): boolean => layOut(fonts.regular, [words], lettering.medium).width <= room
+  const line = (words: string, weight: Weight = 'regular'): Line => ({
+    words: [fitText(fonts[weight], words, lettering.medium, room)],
+    weight,
+  })
   const stock = [part.stock, part.wood].filter(word => word !== undefined).join(', ')
+  const made = [howMany(part), stock].filter(words => words !== '')
+  const lines: readonly Line[] = [
+    line(part.label, 'bold'),
+    { words: sizeWords(part, room, model, fonts), weight: 'regular' },
+    ...(fits(made.join(between)) ? [made.join(between)] : made).map(words => line(words)),
+    line(pageList(pages)),
+  ]
   return {
-    height,
-    draw: ({ x, y }): readonly Mark[] => {
-      const at = (row: number) => ({ x: x + picture.width + aside, y: y - 3 - row * rowPitch })
-      return [
-        ...partPicture(part, { left: x, right: x + picture.width, top: y, bottom: y - picture.height }),
-        textMark(coverText, line(part.label, 'bold'), at(0), lettering.medium, { weight: 'bold' }),
-        textMark(coverText, sizeWords(part, room, model, fonts), at(1), lettering.medium),
+    height: Math.max(picture.height, firstRow + (lines.length - 1) * rowPitch) + below,
+    draw: ({ x, y }): readonly Mark[] => [
+      ...partPicture(part, { left: x, right: x + picture.width, top: y, bottom: y - picture.height }),
+      ...lines.map(({ words, weight }, row) =>
         textMark(
           coverText,
-          line([howMany(part), stock].filter(w => w !== '').join(' · ')),
-          at(2),
+          words,
+          { x: x + picture.width + aside, y: y - firstRow - row * rowPitch },
           lettering.medium,
+          { weight },
         ),
-        textMark(coverText, line(pageList(pages)), at(3), lettering.medium),
-      ]
-    },
+      ),
+    ],
   }
 }
 
-const rowPitch = 4.1
+type Line = { readonly words: Words; readonly weight: Weight }
+
+const firstRow = 3
+/** Fractions stand a little above and below their line. */
+const rowPitch = 4.4
+const below = 3.2
+const between = ' · '
 
 /** Length, width and thickness; without their fractions set one over the other where that is too wide. */
 function sizeWords({ length, width, thickness }: Part, room: number, model: Model, fonts: Fonts): Words {

@@ -9,6 +9,7 @@ import type { Point } from '../../geometry/shape/point.ts'
 import { isPlaced } from '../../model/feature.ts'
 import type { Model, Part } from '../../model/part.ts'
 import { chamferedIn } from '../chamfered.ts'
+import { errorWords } from '../error-words.ts'
 import { type KeyEntry, keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
 import { sideNames } from '../key/key-words.ts'
@@ -153,7 +154,12 @@ function wordsBeside(
     ? projectionSymbol(model.projection, { x: at.x + width - projectionSymbolExtent.width, y: at.y })
     : []
   const beside = several ? projectionSymbolExtent.width + symbolAside : 0
-  const title = titleMarks(`${part.label} · ${piecesInWords(part)}`, at, width - beside, fonts)
+  const title = titleMarks(
+    [`${part.label} · ${piecesInWords(part)}`, ...errorWords(part, context)],
+    at,
+    width - beside,
+    fonts,
+  )
   const lines = remarksOf(part, views, reduction, table === undefined, context)
   const below = several ? Math.min(title.bottom, at.y - projectionSymbolExtent.height - 1) : title.bottom
   const key = keyTable(lines, { x: at.x, y: below }, width, fonts)
@@ -173,7 +179,7 @@ function tableSheets(
   return Array.from({ length: count }, (_, i): Sheet => {
     const id = `${part.id}-mark-out-table-${i + 1}`
     const title = `${part.label} · where everything stands${count > 1 ? `, ${i + 1} of ${count}` : ''}`
-    const head = titleMarks(title, { x: 0, y: 0 }, wideKey, fonts)
+    const head = titleMarks([title], { x: 0, y: 0 }, wideKey, fonts)
     const hung = hangLines(
       lines.slice(i * linesOnPage, (i + 1) * linesOnPage),
       { x: 0, y: head.bottom },

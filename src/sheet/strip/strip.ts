@@ -6,6 +6,7 @@ import { wrap } from '../../drawing/wrap.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { polygon } from '../../geometry/shape/polygon.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
+import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { pieceName, piecesInWords } from '../template/pieces-served.ts'
@@ -57,7 +58,7 @@ function stripSheet(strip: Strip, context: SheetContext): Sheet {
         marks,
         box: boundsOfMarks(context.fonts, marks),
         keepWhole: whole.map(rectangle),
-        title: `${part.label} · drill strip for ${names} · ${pieces}`,
+        title: [`${part.label} · drill strip for ${names} · ${pieces}`, ...errorWords(part, context)],
         lines: stripKey(strip, key, every, context),
       },
       context.fonts,

@@ -3,6 +3,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Part, Piece } from '../../model/part.ts'
+import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
@@ -62,12 +63,13 @@ function withKey(
   context: SheetContext,
 ): Sheet {
   const about = aboutSheet(served, context)
+  const title = [titleOf(served), ...errorWords(served.part, context)]
   return {
     id: about.id,
     kind: 'template',
     part: served.part.id,
     forMachine: `${served.part.id}-template${mirroredSuffix(served)}`,
-    ...withWords({ about, marks, box, title: titleOf(served), lines }, context.fonts),
+    ...withWords({ about, marks, box, title, lines }, context.fonts),
   }
 }
 
@@ -82,7 +84,8 @@ function withoutKey(
   const words = `${titleOf(served)}${keyAt === undefined ? '' : `; letters as beside ${keyAt.id}`}`
   const at = { x: box.left, y: box.bottom - titleAside }
   const width = Math.max(box.right - box.left, narrowTitle)
-  const all = [...marks, ...titleMarks(words, at, width, context.fonts).marks]
+  const title = [words, ...errorWords(served.part, context)]
+  const all = [...marks, ...titleMarks(title, at, width, context.fonts).marks]
   const about = aboutSheet(served, context)
   const drawing = { ...about, marks: all, bounds: boundsOfMarks(context.fonts, all), keepWhole: [] }
   return { id: about.id, kind: 'template', part: served.part.id, drawings: [drawing] }

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { cutAxis, harmAt, type Spared, shownBetween } from '../../../src/paper/tile/axis.ts'
+import { cutAxis, shownBetween } from '../../../src/paper/tile/axis.ts'
+import { harmsOf, type Spared } from '../../../src/paper/tile/harm.ts'
 
 const axis = { from: 0, to: 500, reach: 190, overlap: 10 }
-const full = () => 1
+const full = () => () => 1
 
 const spared = fc.array(
   fc
@@ -12,9 +13,15 @@ const spared = fc.array(
   { maxLength: 12 },
 )
 
+/** The harms of the stretches that a place lies within, one after the other. */
+function plainHarm(at: number, spared: readonly Spared[]): number {
+  return spared.reduce((sum, { low, high, harm }) => (at > low && at < high ? sum + harm : sum), 0)
+}
+
 /** Every way to cut the axis into `count` tiles with seams on a grid of 1 mm, by plain search. */
 function leastHarm(count: number, spared: readonly Spared[]): number {
   const { from, to, reach, overlap } = axis
+  const harmAt = (at: number): number => plainHarm(at, spared)
   let best = Infinity
   const search = (at: number, left: number, harm: number): void => {
     if (harm >= best) return
@@ -24,18 +31,28 @@ function leastHarm(count: number, spared: readonly Spared[]): number {
       return
     }
     for (let next = at + 1; next - at <= longest - overlap / 2 && next < to; next++)
-      search(next, left - 1, harm + harmAt(next, spared))
+      search(next, left - 1, harm + harmAt(next))
   }
   search(from, count, 0)
   return best
 }
+
+test('what a seam costs is what the stretches come to that it lies within, their ends left out', () => {
+  fc.assert(
+    fc.property(spared, fc.double({ min: 0, max: 550, noNaN: true }), (list, at) => {
+      const harmAt = harmsOf(list)
+      for (const place of [at, ...list.flatMap(({ low, high }) => [low, high])])
+        expect(harmAt(place)).toBe(plainHarm(place, list))
+    }),
+  )
+})
 
 test('seams spare everything where any position does, and else do as little harm as a search of every millimetre finds', () => {
   fc.assert(
     fc.property(spared, list => {
       const { stops, harm } = cutAxis(axis, list, full)
       expect(stops.length - 1).toBe(3)
-      expect(stops.slice(1, -1).reduce((sum, at) => sum + harmAt(at, list), 0)).toBe(harm)
+      expect(stops.slice(1, -1).reduce((sum, at) => sum + plainHarm(at, list), 0)).toBe(harm)
       expect(harm).toBeLessThanOrEqual(leastHarm(3, list))
     }),
     { numRuns: 100 },
@@ -67,8 +84,10 @@ test('tiles that show nothing cost nothing', () => {
     [0, 40],
     [460, 500],
   ] as const
-  const { pages } = cutAxis(axis, [], (from, to) =>
-    islands.some(([low, high]) => low <= to && high >= from) ? 1 : 0,
+  const { pages } = cutAxis(
+    axis,
+    [],
+    to => from => (islands.some(([low, high]) => low <= to && high >= from) ? 1 : 0),
   )
   expect(pages).toBe(2)
 })
