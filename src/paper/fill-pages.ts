@@ -65,12 +65,12 @@ export function fillPages(
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
   sheets.forEach(({ id, drawings, otherwise = [], large: apart }, sheet) => {
-    const fitting = [{ drawings }, ...otherwise].find(
-      one => fits(one.drawings) && (!('beside' in one) || fits(one.beside)),
+    const fitting = [{ drawings, beside: [] }, ...otherwise].find(
+      one => fits(one.drawings) && (one.beside ?? []).every(fits),
     )
     if (fitting !== undefined) {
-      whole.push({ sheet, drawings: fitting.drawings })
-      if ('beside' in fitting) whole.push({ sheet, drawings: fitting.beside })
+      for (const shapes of [fitting.drawings, ...(fitting.beside ?? [])])
+        whole.push({ sheet, drawings: shapes })
       return
     }
     const last = otherwise.at(-1)

@@ -10,8 +10,8 @@ import { apply, scale } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
-import { faceOf } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
+import type { BitTip } from '../../workshop/workshop.ts'
 import { type Edge, pointBeside } from '../dimension/edge.ts'
 import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
 import type { Between, Stop } from '../dimension/run.ts'
@@ -57,14 +57,14 @@ export function drawView(
   title: string,
   key: readonly KeyEntry[],
   facts: DimensionFacts,
-  { fonts }: SheetContext,
+  { workshop, fonts }: SheetContext,
 ): DrawnView {
   const { part, model } = facts
   const by = scale(factor)
   const board = emptyBoard()
   const box = scaledBox(view.box, factor)
   const own = view.own.map(feature => scaledFeature(feature, factor))
-  drawWood(view, factor, part, board)
+  drawWood(view, factor, part, workshop.bits, board)
   board.draw(own.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
   board.draw(circleLines(view, by))
 
@@ -150,9 +150,15 @@ function scaledBox({ left, right, bottom, top }: Bounds, by: number): Bounds {
 }
 
 /** The edges of the wood, and what is cut into other faces as far as this one shows it. */
-function drawWood(view: View, factor: number, part: DimensionFacts['part'], board: Board): void {
+function drawWood(
+  view: View,
+  factor: number,
+  part: DimensionFacts['part'],
+  bits: BitTip,
+  board: Board,
+): void {
   const { face, pose, wood, box, others } = view
-  const { drawn, length, width, thickness } = part
+  const { drawn } = part
   const by = scale(factor)
   const belongs = { layer: 'cut', subject: part.id } as const
   const at = (contours: readonly Contour[]): readonly Contour[] => contours.map(c => transformContour(c, by))
@@ -182,17 +188,8 @@ function drawWood(view: View, factor: number, part: DimensionFacts['part'], boar
       if (lines.length > 0) board.draw([linesMark(belongs, role, lines)])
     }
   }
-  const deep = {
-    front: thickness.mm,
-    back: thickness.mm,
-    left: length.mm,
-    right: length.mm,
-    top: width.mm,
-    bottom: width.mm,
-  }
   for (const feature of others) {
-    const depth = isSideFace(feature.face) ? deep[feature.face] : Math.hypot(length.mm, width.mm)
-    const { seen, hidden } = innerLines(feature, faceOf(drawn, feature.face).pose, pose, depth)
+    const { seen, hidden } = innerLines(feature, drawn, pose, bits)
     const subject = { layer: 'cut', subject: `${part.id}.${feature.id}` } as const
     if (seen.length > 0) board.draw([pathMark(subject, 'cut', at(seen))])
     if (hidden.length > 0) board.draw([pathMark(subject, 'hidden', at(hidden))])
