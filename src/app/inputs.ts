@@ -31,6 +31,8 @@ export type Choices = {
   readonly shop?: PlanText
   /** The kinds of sheet to print, the cover among them; all of them unless given. */
   readonly sheets?: readonly string[]
+  /** `PART.ROW`: the drill strips for that row or hole and nothing else, whatever parts and sheets are asked for. */
+  readonly strip?: string
   /** One template for each piece, unless one for all pieces of a hand is asked for. */
   readonly copies?: Copies
   /** The edge that the printer cannot reach, as a length, the same on all four sides. */

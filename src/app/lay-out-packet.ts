@@ -1,7 +1,7 @@
 import type { Packet, Page, Paper } from '../drawing/page.ts'
 import type { Finding, FindingOf } from '../finding/finding.ts'
 import type { LengthStyle } from '../length/precision.ts'
-import type { Model } from '../model/part.ts'
+import type { Model, Part } from '../model/part.ts'
 import type { Misfit } from '../paper/fill-pages.ts'
 import { layOutPages } from '../paper/lay-out-pages.ts'
 import type { SheetToLay } from '../paper/sheet-to-lay.ts'
@@ -13,6 +13,7 @@ import type { Workshop } from '../workshop/workshop.ts'
 import { choosePage } from './choose-page.ts'
 import { chooseParts } from './choose-parts.ts'
 import { chooseSheets } from './choose-sheets.ts'
+import { chooseStrip, noEdgeForStrip } from './choose-strip.ts'
 import type { Choices } from './inputs.ts'
 import { layOutCover } from './lay-out-cover.ts'
 import { seamFindings } from './seam-findings.ts'
@@ -51,9 +52,11 @@ export function layOutPacket(
     workshop: defaultWorkshop,
   },
 ): LaidPacket {
-  const { parts, findings: unknownParts } = chooseParts(model, choices.parts)
+  const strip = choices.strip === undefined ? undefined : chooseStrip(model, choices.strip)
+  const { parts, findings: unknownParts } =
+    strip === undefined ? chooseParts(model, choices.parts) : partOf(strip)
   const chosen = choosePage(choices, model.units, before.workshop)
-  const kinds = chooseSheets(choices.sheets)
+  const kinds = chooseSheets(strip === undefined ? choices.sheets : ['strip'])
   const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
   const unusable = [...unknownParts, ...('findings' in chosen ? chosen.findings : []), ...kinds.findings]
   if ('findings' in chosen || unusable.length > 0)
@@ -67,7 +70,13 @@ export function layOutPacket(
     }
   const { paper, printer: reached, overlap } = chosen.page
   const workshop = { ...before.workshop, printer: reached }
-  const context = { model: { ...model, parts }, workshop, fonts, copies: choices.copies ?? 'piece' }
+  const context = {
+    model: { ...model, parts },
+    workshop,
+    fonts,
+    copies: choices.copies ?? 'piece',
+    ...(strip !== undefined && 'strip' in strip ? { strip: strip.strip } : {}),
+  }
   const options = {
     paper,
     units: model.units,
@@ -80,6 +89,7 @@ export function layOutPacket(
   const findings = [
     ...laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper)),
     ...laid.large.flatMap(large => seamFindings(large, sheets)),
+    ...(choices.strip !== undefined && sheets.length === 0 ? [noEdgeForStrip(choices.strip)] : []),
   ]
   const covered = { laid, sheets, findings: [...before.findings, ...findings], style: before.style }
   // where nothing of what is wanted could be laid out, there is nothing for a cover to lead to
@@ -94,6 +104,14 @@ export function layOutPacket(
     shapes: () => shapesFor(context, kinds.makers),
     findings,
   }
+}
+
+/** The one part that a strip is for, and what is wrong where there is none. */
+function partOf(strip: ReturnType<typeof chooseStrip>): {
+  readonly parts: readonly Part[]
+  readonly findings: readonly Finding[]
+} {
+  return 'part' in strip ? { parts: [strip.part], findings: [] } : { parts: [], findings: strip.findings }
 }
 
 function toLay({ id, part, drawings, otherwise, large }: Sheet): SheetToLay {

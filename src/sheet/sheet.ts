@@ -1,5 +1,5 @@
 import type { Drawing } from '../drawing/drawing.ts'
-import type { Model, Transfer } from '../model/part.ts'
+import type { Model, Piece, Transfer } from '../model/part.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 
@@ -45,7 +45,12 @@ export type SheetContext = {
   readonly copies?: Copies
   /** Whatever suits each part, all of them get this. */
   readonly everyPart?: Exclude<Transfer, 'auto'>
+  /** The strips that are asked for; all that the parts need where this is left out. */
+  readonly strip?: AskedStrip
 }
+
+/** A cut by its name, of which strips are wanted, and for pieces of which hand where that is said. */
+export type AskedStrip = { readonly cut: string; readonly hand?: Piece['hand'] }
 
 /** Draws all sheets of one kind, in the order of the plan's parts. */
 export type SheetMaker = (context: SheetContext) => readonly Sheet[]

@@ -374,6 +374,14 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: {},
     says: 'the file of measured printers cannot be read; move it away and measure the printers again',
   },
+  'unusable-reference': {
+    facts: { found: 'side-frame', example: 'side-frame.posts', nearest: 'side-frame.posts' },
+    says: '"side-frame" names no row; wanted: a part, a full stop and a row or hole of it, such as side-frame.posts; did you mean "side-frame.posts"?',
+  },
+  'no-strip': {
+    facts: { found: 'floor.slot', why: 'it is not bored' },
+    says: 'there is no drill strip for "floor.slot": it is not bored',
+  },
   'unknown-sheet': {
     facts: { found: 'templat', nearest: 'template', allowed: 'cover, template' },
     says: 'there is no kind of sheet "templat"; did you mean "template"? (sheets: cover, template)',

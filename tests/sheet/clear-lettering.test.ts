@@ -3,8 +3,9 @@ import { expect, test } from 'vitest'
 import { boundsOfMarks } from '../../src/drawing/mark-bounds.ts'
 import { plansToMeasure } from '../trueness/plans.ts'
 import { expectClear, meets } from './clear.ts'
+import { randomBlock } from './random-block.ts'
 import { randomPlan } from './random-plan.ts'
-import { fonts, sheetsOf } from './sheets-of.ts'
+import { fonts, papersOf, sheetsOf } from './sheets-of.ts'
 
 test('on the templates of any part no lettering touches other lettering, or any line', () => {
   fc.assert(
@@ -17,6 +18,19 @@ test('on the templates of any part no lettering touches other lettering, or any 
 
 test.each(plansToMeasure())('on the templates of $name no lettering touches anything', ({ text }) => {
   for (const { drawings } of sheetsOf(text)) for (const { marks } of drawings) expectClear(marks)
+})
+
+test('on the strips of any block no lettering touches other lettering, or any line', () => {
+  fc.assert(
+    fc.property(randomBlock, text => {
+      for (const { drawings } of papersOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
+    }),
+    { numRuns: 300 },
+  )
+})
+
+test.each(plansToMeasure())('on the strips of $name no lettering touches anything', ({ text }) => {
+  for (const { drawings } of papersOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
 })
 
 test('everything on the template of any part lies within the drawing’s bounds', () => {

@@ -29,6 +29,11 @@ export function everyDrawing({ drawings, otherwise = [] }: Sheet): readonly Draw
   ])
 }
 
+/** The strips, or the wraps, of all parts. */
+export function papersOf(text: string, kind: 'strip'): readonly Sheet[] {
+  return makeSheets({ model: modelOf(text), workshop: defaultWorkshop, fonts }, [kind])
+}
+
 /** The first arrangement of a plan's first sheet. */
 export function firstDrawing(text: string): Drawing {
   return sheetsOf(text)[0]!.drawings[0]

@@ -3,6 +3,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { mm } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
+import type { HoleCut } from '../subject/cut.ts'
 import { type HoledJoint, type JointHole, pinJoints, placesOf } from './holes.ts'
 
 /** Holes that together are not as deep as the pin in them is long, or much deeper. */
@@ -29,7 +30,7 @@ function judge(
   const [first, last] = [chain[0], chain.at(-1)]
   if (chain.length !== joint.through.length || first === undefined || last === undefined) return []
   const length = pin.length.mm
-  const depth = chain.reduce((sum, { hole }) => sum + hole.to - hole.from, 0)
+  const depth = chain.reduce((sum, { hole }) => sum + alongAxis(hole), 0)
   const make = (
     fault: 'shallow' | 'deep' | 'short-pin',
     limit: number,
@@ -53,6 +54,12 @@ function judge(
   if (depth < wanted - coincident) return [make('shallow', wanted, 'warning')]
   const most = length + 2 * fits.dowelSpare
   return depth > most + coincident ? [make('deep', most, 'warning')] : []
+}
+
+/** How long a hole is for the pin that lies in it. */
+function alongAxis({ bore, from, to }: HoleCut): number {
+  if (bore.depth !== 'through') return bore.depth.mm
+  return (to - from) / Math.cos(bore.lean?.angle ?? 0)
 }
 
 function isStopped({ hole }: JointHole): boolean {

@@ -1,4 +1,5 @@
 import type { FindingOf } from '../../finding/finding.ts'
+import type { Placed } from '../../model/feature.ts'
 import { has, sizesFor } from '../../workshop/bits.ts'
 import { nearestSize } from '../../workshop/size-set.ts'
 import { isOfRow, mm, placeOfCut, placeOfFeature, wordForRow } from '../place.ts'
@@ -10,27 +11,25 @@ import { worstOfEach } from '../worst-of-each.ts'
 export const bitMissing: Rule<'bit-missing'> = {
   find: ({ model, parts, workshop: { bits } }) =>
     parts.flatMap(({ part, planes }) => {
-      const without = planes.flatMap(({ cuts }) =>
-        cuts.filter((cut): cut is HoleCut => isHole(cut) && !has(bits, 2 * cut.radius)),
-      )
+      const wanted = planes.flatMap(({ cuts }) => cuts.filter(isHole).flatMap(diametersOf))
       // the holes of a row are bored with one bit
       const each = worstOfEach(
-        without,
-        ({ feature }) => feature.cut,
+        wanted.filter(({ diameter }) => !has(bits, diameter)),
+        ({ feature, of }) => `${feature.cut} ${of}`,
         () => 0,
       )
-      return each.map(({ worst: { feature, radius } }): FindingOf<'bit-missing'> => {
-        const nearest = nearestSize(sizesFor(bits, model.units), 2 * radius)
+      return each.map(({ worst: { feature, of, diameter } }): FindingOf<'bit-missing'> => {
+        const nearest = nearestSize(sizesFor(bits, model.units), diameter)
         const row = isOfRow(feature)
         return {
           rule: 'bit-missing',
           severity: 'note',
           places: [(row ? placeOfCut : placeOfFeature)(part, feature)],
-          measured: mm(2 * radius),
+          measured: mm(diameter),
           ...(nearest === undefined ? {} : { limit: mm(nearest) }),
           facts: {
-            what: row ? wordForRow(feature) : 'hole',
-            ...(nearest === undefined ? {} : { nearest: mm(nearest), difference: mm(nearest - 2 * radius) }),
+            what: of === 'counterbore' ? of : row ? wordForRow(feature) : of,
+            ...(nearest === undefined ? {} : { nearest: mm(nearest), difference: mm(nearest - diameter) }),
           },
         }
       })
@@ -41,4 +40,13 @@ export const bitMissing: Rule<'bit-missing'> = {
     limit: () => 'a bit of the workshop file, in inches or in millimetres, within what can be printed',
     origin: 'the bits of the workshop file',
   },
+}
+
+type Wanted = { readonly feature: Placed; readonly of: 'hole' | 'counterbore'; readonly diameter: number }
+
+/** The bits that a hole is bored with; a countersink's cutter fits holes of many widths. */
+function diametersOf({ feature, bore, radius }: HoleCut): readonly Wanted[] {
+  const hole: Wanted = { feature, of: 'hole', diameter: 2 * radius }
+  if (bore.mouth?.kind !== 'counterbore') return [hole]
+  return [hole, { feature, of: 'counterbore', diameter: bore.mouth.diameter.mm }]
 }

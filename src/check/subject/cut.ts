@@ -3,20 +3,27 @@ import { circle } from '../../geometry/shape/circle.ts'
 import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import { apply, identity, type Matrix } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import { transformRegion } from '../../geometry/shape/transform.ts'
+import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
+import { mouthOval, ovalContour } from '../../model/bore/rim.ts'
 import type { Bore, Placed } from '../../model/feature.ts'
 
-/** What a feature takes away, as seen on a plane. */
+/** What a feature takes away, as seen on a plane: of a hole that leans or has a mouth, what is gone of the face. */
 export type Cut = {
   readonly feature: Placed
   readonly region: Region
+  /** The region, where it is a disc: then what is asked of it is answered exactly. */
+  readonly disc?: Disc
   readonly bounds: Bounds
   /** How deep in the wood it begins and ends, in millimetres from the face of the plane. */
   readonly from: number
   readonly to: number
+  /** It leans, so that farther in it is not where it is seen; it enters so deep in the wood, by one face or the other. */
+  readonly leansFrom?: number
 }
 
-/** A cut that is a hole, with its circle. */
+export type Disc = { readonly centre: Point; readonly radius: number }
+
+/** A cut that is a hole, with its own centre and radius, whatever its mouth is like. */
 export type HoleCut = Cut & { readonly bore: Bore; readonly centre: Point; readonly radius: number }
 
 /** `onPlane` leads from the feature's face to the plane, which is so deep; `behind`: it enters from the far side. */
@@ -27,29 +34,48 @@ export function cutOf(
   behind = false,
 ): Cut | HoleCut {
   const { shape } = feature
-  const deep = 'depth' in shape && shape.depth !== 'through' ? shape.depth.mm : depth
+  const straightIn = shape.kind === 'bore' && shape.lean ? Math.cos(shape.lean.angle) : 1
+  const deep = 'depth' in shape && shape.depth !== 'through' ? shape.depth.mm * straightIn : depth
   const span = behind ? { from: depth - deep, to: depth } : { from: 0, to: deep }
   if (shape.kind !== 'bore') {
     const region = transformRegion(shape.region, onPlane)
     return { feature, region, bounds: regionBounds(region), ...span }
   }
   const centre = apply(onPlane, shape.centre)
-  const radius = shape.diameter.mm / 2
+  const own = { bore: shape, centre, radius: shape.diameter.mm / 2 }
+  const leans = shape.lean ? { leansFrom: behind ? depth : 0 } : {}
+  return { feature, ...faceOfBore(shape, centre, onPlane), ...span, ...leans, ...own }
+}
+
+/** What is gone of the face where a hole enters. */
+function faceOfBore(bore: Bore, centre: Point, onPlane: Matrix): Pick<Cut, 'region' | 'disc' | 'bounds'> {
+  const oval = mouthOval(bore)
+  if (oval.along !== oval.across) {
+    const region = { outer: transformContour(ovalContour(oval), onPlane), holes: [] }
+    return { region, bounds: regionBounds(region) }
+  }
+  const radius = oval.along
   const bounds = {
     left: centre.x - radius,
     right: centre.x + radius,
     bottom: centre.y - radius,
     top: centre.y + radius,
   }
-  const region = { outer: circle(centre, radius), holes: [] }
-  return { feature, region, bounds, ...span, bore: shape, centre, radius }
+  return { region: { outer: circle(centre, radius), holes: [] }, disc: { centre, radius }, bounds }
 }
 
 export function isHole(cut: Cut): cut is HoleCut {
   return 'bore' in cut
 }
 
-/** Whether two cuts are at the same depth somewhere. */
+/** Whether two cuts are at the same depth somewhere, as far as both are there where they are seen. */
 export function shareDepth(a: Cut, b: Cut): boolean {
-  return a.from < b.to && b.from < a.to
+  const [[aFrom, aTo], [bFrom, bTo]] = [whereSeen(a), whereSeen(b)]
+  if (aFrom < aTo && bFrom < bTo) return aFrom < bTo && bFrom < aTo
+  return aFrom <= bTo && bFrom <= aTo
+}
+
+/** A leaning hole is where it is seen at its own face alone. */
+function whereSeen({ from, to, leansFrom }: Cut): readonly [number, number] {
+  return leansFrom === undefined ? [from, to] : [leansFrom, leansFrom]
 }

@@ -1,12 +1,11 @@
 import { contourSeparation, regionSeparation } from '../../geometry/measure/separation.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
+import { distance } from '../../geometry/shape/point.ts'
+import type { Cut } from '../subject/cut.ts'
 
-/** How much wood is between two cuts, in millimetres: 0 where they touch; negative for holes that overlap. */
+/** How much wood is between two cuts, in millimetres: 0 where they touch; negative for discs that overlap. */
 export function woodBetween(a: Cut, b: Cut): number {
-  if (isHole(a) && isHole(b)) {
-    return Math.hypot(a.centre.x - b.centre.x, a.centre.y - b.centre.y) - a.radius - b.radius
-  }
+  if (a.disc && b.disc) return distance(a.disc.centre, b.disc.centre) - a.disc.radius - b.disc.radius
   return regionSeparation(a.region, b.region).distance
 }
 

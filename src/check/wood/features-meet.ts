@@ -1,6 +1,7 @@
 import type { FindingOf, Severity } from '../../finding/finding.ts'
 import { difference, intersection } from '../../geometry/boolean/index.ts'
 import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
+import { distance } from '../../geometry/shape/point.ts'
 import type { Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { mm, placeOfFeature, wordFor } from '../place.ts'
@@ -57,9 +58,9 @@ function severityOf(a: Cut, b: Cut, within: boolean): Severity {
 }
 
 function isWithin(inner: Cut, outer: Cut): boolean {
-  if (isHole(inner) && isHole(outer)) {
-    const apart = Math.hypot(inner.centre.x - outer.centre.x, inner.centre.y - outer.centre.y)
-    return apart + inner.radius <= outer.radius + coincident
+  if (inner.disc && outer.disc) {
+    const apart = distance(inner.disc.centre, outer.disc.centre)
+    return apart + inner.disc.radius <= outer.disc.radius + coincident
   }
   const rest = difference([inner.region], [outer.region])
   return rest.ok && rest.value.length === 0
@@ -67,8 +68,8 @@ function isWithin(inner: Cut, outer: Cut): boolean {
 
 /** How far the one reaches into the other: the lesser side of what they have in common. */
 function overlapOf(a: Cut, b: Cut): number {
-  if (isHole(a) && isHole(b)) {
-    return Math.min(Math.max(0, -woodBetween(a, b)), 2 * a.radius, 2 * b.radius)
+  if (a.disc && b.disc) {
+    return Math.min(Math.max(0, -woodBetween(a, b)), 2 * a.disc.radius, 2 * b.disc.radius)
   }
   const common = intersection([a.region], [b.region])
   if (!common.ok || common.value.length === 0) return 0

@@ -1,5 +1,6 @@
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
+import { contourSeparation } from '../../geometry/measure/separation.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
@@ -10,6 +11,7 @@ import { edgeName } from '../subject/edge-name.ts'
 import type { Plane } from '../subject/plane.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
+import { sticksOut } from './sticks-out.ts'
 
 /** A hole whose rim leaves too little wood to the edge of the part, a notch's edge included. */
 export const holeNearEdge: Rule<'hole-near-edge'> = {
@@ -42,19 +44,34 @@ export const holeNearEdge: Rule<'hole-near-edge'> = {
 
 type Near = { readonly cut: HoleCut; readonly clear: number; readonly limit: number; readonly edge: string }
 
-function nearEdge({ face, wood, blank }: Plane, cut: HoleCut, workshop: Workshop): readonly Near[] {
+function nearEdge(plane: Plane, cut: HoleCut, workshop: Workshop): readonly Near[] {
+  const { face, wood, blank } = plane
   const around = wood.find(region => pointInRegion(region, cut.centre) === 'inside')
-  const nearest = around && nearestOnRegion(around, cut.centre)
+  const nearest = around && rimToEdge(around, cut)
   if (around === undefined || nearest === undefined) return []
-  const clear = nearest.distance - cut.radius
+  const { clear } = nearest
   const limit = clearBeside(cut, workshop)
   // what breaks out of the part or runs into a notch has a rule of its own
   if (clear < -coincident || clear >= limit - coincident) return []
-  if (clear <= coincident && toEdge(blank, cut) > coincident) return []
+  if (clear <= coincident && (rimToEdge(blank, cut)?.clear ?? 0) > coincident) return []
+  // of an ellipse that reaches the edge it is not known how far it goes past
+  if (clear <= coincident && cut.disc === undefined && sticksOut(plane, cut) !== undefined) return []
   const contour = [around.outer, ...around.holes][nearest.contour]!
   return [{ cut, clear, limit, edge: edgeName(face, contour.segments[nearest.segment]!.tag) }]
 }
 
-function toEdge(blank: Region, { centre, radius }: HoleCut): number {
-  return (nearestOnRegion(blank, centre)?.distance ?? 0) - radius
+/** The wood from the rim of a hole to the nearest edge of a region, and which edge that is; less than none only of a disc. */
+function rimToEdge(
+  region: Region,
+  { disc, region: rim }: HoleCut,
+): { readonly clear: number; readonly contour: number; readonly segment: number } | undefined {
+  if (disc) {
+    const nearest = nearestOnRegion(region, disc.centre)
+    return nearest && { ...nearest, clear: nearest.distance - disc.radius }
+  }
+  const contours = [region.outer, ...region.holes].map((contour, i) => {
+    const { distance, second } = contourSeparation(rim.outer, contour)
+    return { clear: distance, contour: i, segment: second.segment }
+  })
+  return contours.reduce((best, found) => (found.clear < best.clear ? found : best))
 }

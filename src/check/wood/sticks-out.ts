@@ -14,10 +14,12 @@ import type { Plane } from '../subject/plane.ts'
 
 /** How far a cut sticks out of the wood and past which edge; nothing where it does not. */
 export function sticksOut({ blank }: Plane, cut: Cut): Protrusion | undefined {
-  if (isHole(cut)) return discProtrusion(cut.centre, cut.radius, blank)
+  if (cut.disc) return discProtrusion(cut.disc.centre, cut.disc.radius, blank)
   // a notch may take a rounded corner with it, so it is held against the plain rectangle
   if (cut.feature.shape.kind === 'edge-cut') return protrusion(cut.region, rectangle(regionBounds(blank)))
-  return isConvex(blank) ? protrusion(cut.region, blank) : farthestOutside(cut.region, blank)
+  // the arcs of an ellipse are parts of discs that reach far beyond it
+  if (!isHole(cut) && isConvex(blank)) return protrusion(cut.region, blank)
+  return farthestOutside(cut.region, blank)
 }
 
 /** Whether the boundary turns one way all round: then what sticks out sticks out by a corner or a bulge. */

@@ -8,7 +8,7 @@ export function addPacketOptions(command: Command): Command {
     .option('--part <NAME...>', partHelp)
     .option(
       '--sheet <KIND...>',
-      'only these kinds of sheet: cover, template, mark-out; of the last two one alone is made of every part, whatever suits it',
+      'only these kinds of sheet: cover, template, mark-out, strip, wrap; template without mark-out, or the other way round, is made of every part',
     )
     .option('--shop <FILE>', shopHelp)
     .option('--margin <LENGTH>', marginHelp)

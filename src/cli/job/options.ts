@@ -12,6 +12,11 @@ export type OutputOptions = {
   readonly copies?: 'piece' | 'part'
 }
 
+/** What `strip` takes of them. */
+export type StripOptions = Pick<OutputOptions, 'output' | 'paper' | 'shop' | 'margin' | 'overlap'> & {
+  readonly printer?: string
+}
+
 export type PrintOptions = OutputOptions & { readonly strict?: true; readonly printer?: string }
 
 export type SvgOptions = OutputOptions & {

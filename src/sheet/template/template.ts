@@ -1,16 +1,14 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
-import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import type { Point } from '../../geometry/shape/point.ts'
 import type { Part, Piece } from '../../model/part.ts'
 import { keyOf } from '../key/key-entry.ts'
-import { type KeyLine, keyTable } from '../key/key-table.ts'
+import type { KeyLine } from '../key/key-table.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
-import { whenLookedAt } from '../when-looked-at.ts'
+import { withWords } from '../with-words.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
 import { onPart } from './on-part.ts'
@@ -27,11 +25,6 @@ export function templatesFor(part: Part, context: SheetContext): readonly Sheet[
   return handsOf(part).flatMap(served => templatesOf(served, context))
 }
 
-/** Beside the part, between it and its key. */
-const gap = 6
-/** The narrowest column that a key reads well in. */
-const narrowKey = 72
-const wideKey = 150
 /** A title is broken where it is longer than the part, but not into a column narrower than this. */
 const narrowTitle = 40
 
@@ -68,34 +61,13 @@ function withKey(
   lines: readonly KeyLine[],
   context: SheetContext,
 ): Sheet {
-  const { fonts } = context
   const about = aboutSheet(served, context)
-  const words = (at: Point, width: number): readonly Mark[] => {
-    const title = titleMarks(titleOf(served), at, width, fonts)
-    return [...title.marks, ...keyTable(lines, { x: at.x, y: title.bottom }, width, fonts).marks]
-  }
-  const arranged = (at: Point, width: number): Drawing =>
-    whenLookedAt(about, () => {
-      const key = words(at, width)
-      return { marks: [...marks, ...key], bounds: joinBounds(box, boundsOfMarks(fonts, key)) }
-    })
-  const below = (width: number): Drawing =>
-    arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
-  const keyAlone = (width: number): Drawing =>
-    whenLookedAt({ ...about, id: `${about.id}-key` }, () => {
-      const key = words({ x: 0, y: 0 }, width)
-      return { marks: key, bounds: boundsOfMarks(fonts, key) }
-    })
   return {
     id: about.id,
     kind: 'template',
     part: served.part.id,
     forMachine: `${served.part.id}-template${mirroredSuffix(served)}`,
-    drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
-    large: {
-      drawing: { ...about, marks, bounds: box, keepWhole: [] },
-      beside: [keyAlone(wideKey), keyAlone(narrowKey)],
-    },
+    ...withWords({ about, marks, box, title: titleOf(served), lines }, context.fonts),
   }
 }
 
