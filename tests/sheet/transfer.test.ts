@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { makeSheets } from '../../src/sheet/registry.ts'
-import { chooseTransfer, transferWords } from '../../src/sheet/transfer.ts'
+import { chooseTransfer } from '../../src/sheet/transfer.ts'
 import { defaultWorkshop } from '../../src/workshop/defaults.ts'
 import { modelOf, onlyPart, planOf } from '../model/model-of.ts'
 import { fonts, said } from './sheets-of.ts'
@@ -77,7 +77,7 @@ test.each(['template', 'mark-out'] as const)(
     const model = modelOf(planOf(`    transfer: ${transfer}\n`))
     const sheets = makeSheets({ model, workshop: defaultWorkshop, fonts })
     expect(sheets.map(({ kind }) => kind)).toEqual([transfer])
-    expect(said(sheets[0]!.drawings[0]).join(' ')).toContain(`${transfer}: the plan says so.`)
+    expect(said(sheets[0]!.drawings[0]).join(' ')).toContain(`Why a ${transfer}: the plan says so.`)
   },
 )
 
@@ -90,10 +90,4 @@ test('every part has one of the two, and where one alone is wanted every part ha
   expect(kinds('template', 'mark-out')).toEqual(['plank mark-out', 'wheel template'])
   expect(kinds('template')).toEqual(['plank template', 'wheel template'])
   expect(kinds('mark-out')).toEqual(['plank mark-out', 'wheel mark-out'])
-})
-
-test('the choice is said in half a line', () => {
-  expect(transferWords({ by: 'template', because: 'the outline is curved' })).toBe(
-    'template: the outline is curved',
-  )
 })

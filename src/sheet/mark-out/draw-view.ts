@@ -14,7 +14,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { BitTip } from '../../workshop/workshop.ts'
 import { type Edge, pointBeside } from '../dimension/edge.ts'
 import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
-import type { Between, Stop } from '../dimension/run.ts'
+import type { Between, Run, Stop } from '../dimension/run.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type Board, emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
@@ -24,6 +24,7 @@ import { putDatum, putFaceMarks } from '../template/edge-marks.ts'
 import { putLetters, type Unlettered } from '../template/letter-marks.ts'
 import { isSideFace } from './choose-views.ts'
 import { type AxisDimensions, axisDimensions, type DimensionFacts } from './dimensions.ts'
+import { entriesOn } from './entries-on.ts'
 import { grouped } from './grouped.ts'
 import { innerLines } from './inner-lines.ts'
 import { type Note, notesOf } from './notes.ts'
@@ -84,10 +85,7 @@ export function drawView(
 
   const marked = view.face === 'front' ? markDatums(view, factor, facts, along, board, box) : unmarked
   const area = joinBounds(grown(box, notesBeyond), boundsOfMarks(fonts, board.marks))
-  const entries = key.flatMap(({ letter, members }): KeyEntry[] => {
-    const [first, ...others] = own.filter(({ id }) => members.some(member => member.id === id))
-    return first === undefined ? [] : [{ letter, members: [first, ...others] }]
-  })
+  const entries = entriesOn(own, key)
   const letters = putLetters(entries, part.id, board, grown(box, notesBeyond), fonts)
   const wantedNotes = notesOf(view, facts.isChamfer, model).map(({ at, words }) => ({
     at: apply(by, at),
@@ -245,10 +243,10 @@ function droppedStops(
   { datum, fromDatum, fromCentre }: AxisDimensions,
   laid: readonly LaidBeside[],
 ): DrawnView['without']['stops'] {
-  const lost = (run: { readonly run: { readonly stops: readonly Stop[] } } | undefined): readonly Stop[] =>
-    run === undefined
-      ? []
-      : laid.flatMap(({ dropped }) => dropped.stops.filter(stop => run.run.stops.includes(stop)))
+  const lost = (one: { readonly run: Run } | undefined): readonly Stop[] => {
+    const own = new Set(one?.run.stops)
+    return laid.flatMap(({ dropped }) => dropped.stops.filter(stop => own.has(stop)))
+  }
   return [
     { from: datum.name, stops: lost(fromDatum) },
     { from: 'centre line', stops: lost(fromCentre) },

@@ -33,8 +33,7 @@ export function remarksOf(
   ]
   const [first] = part.pieces
   const remarks = [
-    `${transferWords(transferOf(part, context))}.`,
-    howToMeasure(views, model.units),
+    `${howToMeasure(views, model.units)} ${transferWords(transferOf(part, context))}`,
     ...mirroredWords(part),
     ...(first === undefined ? [] : notOnPaper({ part, pieces: [first] }, [])),
     ...(part.note === undefined ? [] : [part.note]),
