@@ -49,6 +49,8 @@ export type SvgChoices = {
   readonly lines?: Lines
   /** Whether there is text; unless it is said, on pages and not in the files for machines. */
   readonly text?: boolean
+  /** Whether the files for machines hold what is engraved, in a group of its own; unless it is said, they do not. */
+  readonly engraving?: boolean
   /**
    * The width, in millimetres or as it is typed, of what parts the wood: the files for machines have their lines moved into
    * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.

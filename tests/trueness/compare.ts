@@ -1,3 +1,4 @@
+import { lineStyles } from '../../src/drawing/line-role.ts'
 import type { Point } from '../../src/geometry/shape/point.ts'
 import { type Exact, fromExact, toChain } from '../readback/exact.ts'
 import type { ReadBack, ReadChain } from '../readback/read-back.ts'
@@ -30,7 +31,7 @@ export function worse(a: Trueness, b: Trueness): Trueness {
  * @throws Error when a line to cut or bore by is missing, or there is one too many
  */
 export function compareTemplate({ cuts, holes }: ExactTemplate, { chains }: ReadBack): Trueness {
-  const unused = new Set(chains.filter(c => c.paint === 'stroke' && c.closed && c.dashes.length === 0))
+  const unused = new Set(chains.filter(isCutBy))
   const take = (name: string, distance: (chain: ReadChain) => number): ReadChain => {
     let nearest: { chain: ReadChain; distance: number } | undefined
     for (const chain of unused) {
@@ -57,6 +58,12 @@ export function compareTemplate({ cuts, holes }: ExactTemplate, { chains }: Read
   if (unused.size > 0)
     throw new Error(`the file has ${unused.size} lines to cut by that the part does not have`)
   return found
+}
+
+/** Closed lines that part the wood; thin ones show where a rim is eased, or what is engraved. */
+function isCutBy({ paint, closed, dashes, width }: ReadChain): boolean {
+  const thin = Math.abs(width - lineStyles.thin.width) < 0.01
+  return paint === 'stroke' && closed && dashes.length === 0 && !thin
 }
 
 const samples = Array.from({ length: 9 }, (_, i) => i / 8)

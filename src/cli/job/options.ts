@@ -22,6 +22,7 @@ export type PrintOptions = OutputOptions & { readonly strict?: true; readonly pr
 export type SvgOptions = OutputOptions & {
   readonly hairline?: true
   readonly kerf?: string
+  readonly engrave?: true
   /** False only where the call says --no-text. */
   readonly text: boolean
 }
@@ -43,10 +44,11 @@ export function toChoices(
   }
 }
 
-export function toSvgChoices({ hairline, kerf, text }: SvgOptions): SvgChoices {
+export function toSvgChoices({ hairline, kerf, engrave, text }: SvgOptions): SvgChoices {
   return {
     ...(hairline === undefined ? {} : { lines: 'hairline' }),
     ...(kerf === undefined ? {} : { kerf }),
+    ...(engrave === undefined ? {} : { engraving: true }),
     ...(text ? {} : { text: false }),
   }
 }

@@ -2,6 +2,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import { linesMark, pathMark, textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import { clipPaths } from '../../geometry/cut/clip-path.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { circle } from '../../geometry/shape/circle.ts'
@@ -9,12 +10,14 @@ import type { Bounds, Contour } from '../../geometry/shape/contour.ts'
 import { apply, scale } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
+import type { Placed } from '../../model/feature.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { BitTip } from '../../workshop/workshop.ts'
 import { type Edge, pointBeside } from '../dimension/edge.ts'
 import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
 import type { Between, Run, Stop } from '../dimension/run.ts'
+import { engravingMarks } from '../engraving-marks.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type Board, emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
@@ -66,7 +69,9 @@ export function drawView(
   const box = scaledBox(view.box, factor)
   const own = view.own.map(feature => scaledFeature(feature, factor))
   drawWood(view, factor, part, workshop.bits, board)
-  board.draw(own.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
+  const subjectOf = ({ id }: Placed): string => `${part.id}.${id}`
+  board.draw(own.flatMap(feature => cutMarks(feature, subjectOf(feature))))
+  board.draw(own.flatMap(feature => engravingMarks(feature, subjectOf(feature), fonts)))
   board.draw(circleLines(view, by))
 
   const across = axisDimensions('y', view, factor, facts)
@@ -155,7 +160,7 @@ function drawWood(
   bits: BitTip,
   board: Board,
 ): void {
-  const { face, pose, wood, box, others } = view
+  const { face, wood, box, others } = view
   const { drawn } = part
   const by = scale(factor)
   const belongs = { layer: 'cut', subject: part.id } as const
@@ -187,10 +192,12 @@ function drawWood(
     }
   }
   for (const feature of others) {
-    const { seen, hidden } = innerLines(feature, drawn, pose, bits)
+    const { seen, hidden } = innerLines(feature, drawn, view, bits)
     const subject = { layer: 'cut', subject: `${part.id}.${feature.id}` } as const
     if (seen.length > 0) board.draw([pathMark(subject, 'cut', at(seen))])
-    if (hidden.length > 0) board.draw([pathMark(subject, 'hidden', at(hidden))])
+    // beyond a slope or a step there is nothing to be hidden in
+    const inWood = flat ? hidden : clipPaths(hidden, wood).flatMap(({ inside }) => inside)
+    if (inWood.length > 0) board.draw([pathMark(subject, 'hidden', at(inWood))])
   }
 }
 

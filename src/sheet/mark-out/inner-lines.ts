@@ -1,5 +1,4 @@
 import { leftOf } from '../../geometry/measure/along.ts'
-import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { polyline } from '../../geometry/shape/polygon.ts'
@@ -10,13 +9,16 @@ import { ovalContour, rimOval } from '../../model/bore/rim.ts'
 import { tipLength, tipOf } from '../../model/bore/tip.ts'
 import { wayOut } from '../../model/bore/way-through.ts'
 import { depthUnder } from '../../model/depth-under.ts'
-import type { Bore, Placed } from '../../model/feature.ts'
+import type { Bore, Placed, Shape } from '../../model/feature.ts'
 import { faceOf, type Solid } from '../../model/part.ts'
-import { onPlane, type Point3, type Pose, toPart } from '../../model/pose.ts'
+import { onPlane, type Point3, type Pose } from '../../model/pose.ts'
+import { workedLines } from '../../model/strip.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { BitTip } from '../../workshop/workshop.ts'
 import { dot, seenDirection, throughPoses } from './between-poses.ts'
 import { goesThrough } from './choose-views.ts'
+import { asideFrame, profileOf } from './profile.ts'
+import type { Seen } from './seen.ts'
 
 /** Lines of what is cut into other faces, as a view shows them: open to it, or hidden in the wood. */
 export type InnerLines = { readonly seen: readonly Contour[]; readonly hidden: readonly Contour[] }
@@ -25,70 +27,53 @@ export type InnerLines = { readonly seen: readonly Contour[]; readonly hidden: r
  * What is seen of a cut from a face that it is not made in. Of faces neither square nor parallel to each other nothing is
  * shown.
  */
-export function innerLines(feature: Placed, solid: Solid, view: Pose, bits: BitTip): InnerLines {
+export function innerLines(feature: Placed, solid: Solid, view: Seen, bits: BitTip): InnerLines {
   const { shape } = feature
   // a notch goes through the thickness: the outline of the views along it has its lines
   if (shape.kind === 'edge-cut') return none
   const own = faceOf(solid, feature.face).pose
-  const facing = dot(own.out, view.out)
+  const facing = dot(own.out, view.pose.out)
   if (Math.abs(facing) < coincident) {
-    const deep = depthUnder(solid, feature.face)
-    return {
-      seen: [],
-      hidden:
-        shape.kind === 'bore'
-          ? boreFromAside(shape, own, view, deep, bits)
-          : sidesFromAside(feature, own, view, deep),
+    if (shape.kind === 'bore') {
+      const deep = depthUnder(solid, feature.face)
+      return { seen: [], hidden: boreFromAside(shape, own, view.pose, deep, bits) }
     }
+    return cutFromAside(feature, solid, view)
   }
   if (facing > coincident - 1) return none
-  if (shape.kind === 'bore') return boreFromBehind({ ...feature, shape }, solid, view)
-  const behind = throughPoses(own, view)
-  const contours = [shape.region.outer, ...shape.region.holes].map(c => transformContour(c, behind))
+  if (shape.kind === 'bore') return boreFromBehind({ ...feature, shape }, solid, view.pose)
+  const behind = throughPoses(own, view.pose)
+  const contours = linesBehind(shape).map(c => transformContour(c, behind))
   return goesThrough(feature) ? { seen: contours, hidden: [] } : { seen: [], hidden: contours }
 }
 
 const none: InnerLines = { seen: [], hidden: [] }
 
-/** Where a cut's own face is seen edge-on: its direction into the wood, and the one square to that. */
-function asideFrame(
-  own: Pose,
-  view: Pose,
-): { readonly into: Point; readonly across: Point; readonly across3: Point3 } {
-  const out = seenDirection(view, own.out)
-  const into = { x: 0 - out.x, y: 0 - out.y }
-  const across = { x: 0 - into.y, y: into.x }
-  const across3 = {
-    x: view.right.x * across.x + view.up.x * across.y,
-    y: view.right.y * across.x + view.up.y * across.y,
-    z: view.right.z * across.x + view.up.z * across.y,
+/** What shows dashed on the face across; nothing of what is no deeper than it shows. */
+function linesBehind(shape: Exclude<Shape, Bore>): readonly Contour[] {
+  switch (shape.kind) {
+    case 'engraved-lines':
+    case 'engraved-text':
+      return []
+    case 'pocket':
+    case 'cut-out':
+    case 'edge-cut':
+      return [shape.region.outer, ...shape.region.holes]
+    default:
+      return workedLines(shape.region)
   }
-  return { into, across, across3 }
 }
 
-/** A slot or the like from aside: as broad as it is on its face, as deep as it is cut. */
-function sidesFromAside({ shape }: Placed, own: Pose, view: Pose, deep: number): readonly Contour[] {
-  if (shape.kind === 'bore') return []
-  const { into, across3 } = asideFrame(own, view)
-  const along = { x: dot(own.right, across3), y: dot(own.up, across3) }
-  // the edges of faces that are square to each other run along an axis of both
-  const axis = Math.abs(along.x) > Math.abs(along.y) ? 'x' : 'y'
-  const { left, right, bottom, top } = regionBounds(shape.region)
-  const middle = { x: (left + right) / 2, y: (bottom + top) / 2 }
-  const ends = (axis === 'x' ? [left, right] : [bottom, top]).map(at =>
-    onPlane(view, toPart(own, { ...middle, [axis]: at })),
-  )
-  const through = goesThroughOf(shape)
-  const depth = through === undefined ? deep : Math.min(through, deep)
-  const [a, b] = ends as [Point, Point]
-  const below = (p: Point): Point => ({ x: p.x + into.x * depth, y: p.y + into.y * depth })
-  if (depth >= deep - coincident) return [polyline([a, below(a)]), polyline([b, below(b)])]
-  return [polyline([a, below(a), below(b), b])]
-}
-
-/** The depth of a cut in millimetres; nothing where it goes through. */
-function goesThroughOf(shape: Exclude<Placed['shape'], Bore>): number | undefined {
-  return shape.kind === 'pocket' && shape.depth !== 'through' ? shape.depth.mm : undefined
+/** What goes right through from the view is in the view's own outline. */
+function cutFromAside(feature: Placed, solid: Solid, view: Seen): InnerLines {
+  const profile = profileOf(feature, solid, view)
+  if (profile === undefined || profile.opens === 'through') return none
+  const { contour, opens, whole } = profile
+  if (opens === 'here') return { seen: [contour], hidden: [] }
+  const { segments } = contour
+  // its mouth lies on the edge of the wood, and so does its end where it goes through
+  const walls = whole ? [segments[0]!, segments[2]!] : segments.slice(0, -1)
+  return { seen: [], hidden: walls.map(segment => ({ segments: [segment], closed: false })) }
 }
 
 /**

@@ -28,7 +28,7 @@ export function notesOf(
   const contours = [
     ...view.wood.flatMap(({ outer, holes }) => [outer, ...holes]),
     ...view.own.flatMap(({ shape }) =>
-      shape.kind === 'bore' || shape.kind === 'edge-cut' ? [] : [shape.region.outer, ...shape.region.holes],
+      shape.kind === 'pocket' || shape.kind === 'cut-out' ? [shape.region.outer, ...shape.region.holes] : [],
     ),
   ]
   const show = (mm: number): Words => showLength(mm, { unit: units, precision }, { unitMark: false })

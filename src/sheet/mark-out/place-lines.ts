@@ -2,10 +2,10 @@ import { fitText } from '../../drawing/fit-text.ts'
 import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
-import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { showLength } from '../../length/show-length.ts'
 import type { Placed } from '../../model/feature.ts'
+import { shapeBounds } from '../../model/shape-bounds.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
@@ -134,7 +134,7 @@ function rowsOf(
 /** From a datum to a hole's centre, or to the nearer side of anything else. */
 function distance(axis: Axis, { shape }: Placed, { at, inward }: Datum): number {
   if (shape.kind === 'bore') return (shape.centre[axis] - at) * inward
-  const { left, right, bottom, top } = regionBounds(shape.region)
+  const { left, right, bottom, top } = shapeBounds(shape)
   const [low, high] = axis === 'x' ? [left, right] : [bottom, top]
   return inward === 1 ? low - at : at - high
 }

@@ -1,5 +1,5 @@
 import { apply, scale } from '../../geometry/shape/matrix.ts'
-import { transformRegion } from '../../geometry/shape/transform.ts'
+import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
 import type { Placed } from '../../model/feature.ts'
 import type { Size } from '../../model/size.ts'
 
@@ -25,6 +25,10 @@ export function scaledFeature(feature: Placed, factor: number): Placed {
       }
       return { ...feature, shape: { ...shape, region: transformRegion(shape.region, by), ...moved } }
     }
+    case 'engraved-lines':
+      return { ...feature, shape: { ...shape, paths: shape.paths.map(path => transformContour(path, by)) } }
+    case 'engraved-text':
+      return { ...feature, shape: { ...shape, at: apply(by, shape.at), height: size(shape.height) } }
     default:
       return { ...feature, shape: { ...shape, region: transformRegion(shape.region, by) } }
   }

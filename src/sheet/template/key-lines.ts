@@ -35,6 +35,7 @@ export function keyLines(
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(served, drawn),
     legend(drawn),
+    ...forBevel(served),
     ...forBush(part, drawn, model),
     `${howToCut(served)} ${transferWords(transferOf(part, context))}`,
     ...(drawn.unlettered.length > 0 ? [unletteredWords] : []),
@@ -95,6 +96,13 @@ function forBush({ templateOffset }: Part, { guided }: OnPart, model: Model): re
   return [
     `For the bush of a router: the line is ${by} inside the edge of the part, which is dashed, and as far outside slots and cut-outs.`,
   ]
+}
+
+/** A bevel has two lines, of which the saw sees one. */
+function forBevel({ pieces }: Served): readonly string[] {
+  const bevelled = pieces[0].solid.features.some(({ shape }) => shape.kind === 'bevel')
+  if (!bevelled) return []
+  return ['Dashed: where the back ends at a bevel. Sizes and places are those of the longer face.']
 }
 
 function howToCut({ pieces }: Served): string {

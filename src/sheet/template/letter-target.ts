@@ -5,26 +5,36 @@ import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
 import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
+import { shapeBounds } from '../../model/shape-bounds.ts'
+import type { Fonts } from '../../text/fonts.ts'
+import { engravedBox } from '../engraved-letters.ts'
 import { boxAbout } from '../label/find-place.ts'
 import type { Stretch } from '../label/touch.ts'
 import { crossReach } from './hole-marks.ts'
 
-/** What a letter belongs to: a ring with its cross, what is cut out, or a point of a line. */
+/** What a letter belongs to: a ring with its cross, what is cut out, or the box round what is engraved. */
 export type Target =
-  | { readonly kind: 'point'; readonly at: Point }
   | { readonly kind: 'ring'; readonly centre: Point; readonly radius: number }
   | { readonly kind: 'region'; readonly region: Region }
+  | { readonly kind: 'box'; readonly box: Bounds }
 
-export function targetOf({ shape }: Placed): Target {
-  return shape.kind === 'bore'
-    ? { kind: 'ring', centre: shape.centre, radius: shape.diameter.mm / 2 }
-    : { kind: 'region', region: shape.region }
+export function targetOf({ shape }: Placed, fonts: Fonts): Target {
+  switch (shape.kind) {
+    case 'bore':
+      return { kind: 'ring', centre: shape.centre, radius: shape.diameter.mm / 2 }
+    case 'engraved-lines':
+      return { kind: 'box', box: shapeBounds(shape) }
+    case 'engraved-text':
+      return { kind: 'box', box: engravedBox(shape, fonts) }
+    default:
+      return { kind: 'region', region: shape.region }
+  }
 }
 
 /** What letters stand round: of a ring the square in it, so that a letter on the diagonal comes near to it. */
 export function coreOf(target: Target): Bounds {
   if (target.kind === 'region') return regionBounds(target.region)
-  if (target.kind === 'point') return boxAbout(target.at, { width: 0, height: 0 })
+  if (target.kind === 'box') return target.box
   const side = target.radius * Math.SQRT2
   return boxAbout(target.centre, { width: side, height: side })
 }
@@ -69,7 +79,7 @@ const shortestInLine = 4
 
 function aimOf(target: Target, from: Point): Point | undefined {
   if (target.kind === 'ring') return target.centre
-  if (target.kind === 'point') return target.at
+  if (target.kind === 'box') return nearestIn(target.box, from)
   if (pointInRegion(target.region, from) === 'inside') return undefined
   return nearestOnRegion(target.region, from)?.point
 }
