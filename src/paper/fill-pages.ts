@@ -67,21 +67,21 @@ export function fillPages(
   sheets.forEach(({ id, drawings, otherwise = [], large: apart }, sheet) => {
     const wholly: readonly SheetInstead[] = [
       { drawings },
-      ...(apart === undefined ? [] : [{ drawings: [apart.drawing] as const, beside: apart.beside }]),
+      ...(apart === undefined ? [] : [{ drawings: [apart.drawing] as const, beside: [apart.beside] }]),
       ...otherwise,
     ]
     // where what all arrangements hold fits nowhere, none of them need be made
     const fitting = (apart === undefined || fits([apart.drawing]) ? wholly : otherwise).find(
-      one => fits(one.drawings) && (one.beside === undefined || fits(one.beside)),
+      one => fits(one.drawings) && (one.beside ?? []).every(fits),
     )
     if (fitting !== undefined) {
-      whole.push({ sheet, drawings: fitting.drawings })
-      if (fitting.beside !== undefined) whole.push({ sheet, drawings: fitting.beside })
+      for (const shapes of [fitting.drawings, ...(fitting.beside ?? [])])
+        whole.push({ sheet, drawings: shapes })
       return
     }
     const last = otherwise.at(-1)
     if (last !== undefined) {
-      const tooLarge = fits(last.drawings) && last.beside !== undefined ? last.beside : last.drawings
+      const tooLarge = [last.drawings, ...(last.beside ?? [])].find(shapes => !fits(shapes)) ?? last.drawings
       misfits.push({ id, wanted: extentOf(tooLarge.at(-1)!.bounds), available: rooms[0]! })
       return
     }

@@ -12,10 +12,10 @@ export type SheetToLay = {
   readonly large?: LargeSheet
 }
 
-/** What is laid whole, and what lies beside it or on another page. */
+/** What is laid whole, and what lies beside it or on other pages, each in several shapes. */
 export type SheetInstead = {
   readonly drawings: readonly [Drawing, ...Drawing[]]
-  readonly beside?: readonly [Drawing, ...Drawing[]]
+  readonly beside?: readonly (readonly [Drawing, ...Drawing[]])[]
 }
 
 /** A sheet that goes over several pages: what is cut into tiles, and what lies beside it wherever a page has room. */

@@ -28,10 +28,10 @@ export type Sheet = {
   readonly large?: { readonly drawing: Drawing; readonly beside: readonly [Drawing, ...Drawing[]] }
 }
 
-/** A drawing in one or more arrangements, the best first, and what is laid beside it or on another page. */
+/** A drawing in one or more arrangements, the best first, and what is laid beside it or on other pages, each in several shapes. */
 export type Otherwise = {
   readonly drawings: readonly [Drawing, ...Drawing[]]
-  readonly beside?: readonly [Drawing, ...Drawing[]]
+  readonly beside?: readonly (readonly [Drawing, ...Drawing[]])[]
 }
 
 /** Whether every piece gets a paper of its own, or all pieces of one hand of a part share one. */

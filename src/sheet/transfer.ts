@@ -68,9 +68,9 @@ function angled(isChamfer: (edge: Segment) => boolean): (contour: Contour) => bo
     })
 }
 
-/** What a sheet says of the choice: "mark-out: square, 3 features". */
+/** What a sheet says of the choice: "Why a mark-out: square, 3 features." */
 export function transferWords({ by, because }: ChosenTransfer): string {
-  return `${by}: ${because}`
+  return `Why a ${by}: ${because}.`
 }
 
 /** The choice for a part of a packet; where only one of the two is asked for, every part gets that. */

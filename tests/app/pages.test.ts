@@ -36,6 +36,7 @@ parts:
 
 /** Without the cover. */
 const templates = { sheets: ['template'] } as const
+const markOuts = { sheets: ['mark-out'] } as const
 
 const cases = [
   [
@@ -67,6 +68,24 @@ const cases = [
   ['an-arched-rail-over-two-pages', gate, { ...templates, paper: 'a4', parts: ['arched-rail'] }, 0],
   ['a-wide-part-lies-on-its-page', demo, { ...templates, paper: 'letter', parts: ['roof'] }, 0],
   ['a-template-in-millimetres-on-a4', loom, { ...templates, paper: 'a4' }, 0],
+  [
+    'a-mark-out-in-third-angle-with-a-size-that-matches-the-other-hand',
+    demo,
+    { ...markOuts, paper: 'letter', parts: ['side-frame'] },
+    0,
+  ],
+  [
+    'a-mark-out-measured-from-its-centre-lines',
+    demo,
+    { ...markOuts, paper: 'letter', parts: ['bolster'] },
+    0,
+  ],
+  [
+    'a-reduced-mark-out-in-first-angle',
+    loom.replace('units: mm', 'units: mm\nprojection: first'),
+    { ...markOuts, paper: 'a5' },
+    0,
+  ],
 ] as const
 
 test.each(cases)('golden: %s', async (name, text, choices, page) => {

@@ -7,6 +7,7 @@ import { apply, identity } from '../../src/geometry/shape/matrix.ts'
 import { frameOf } from '../../src/paper/frame.ts'
 import { layOutPages } from '../../src/paper/lay-out-pages.ts'
 import { lying, papers } from '../../src/paper/papers.ts'
+import type { SheetToLay } from '../../src/paper/sheet-to-lay.ts'
 import { plain } from '../../src/text/words.ts'
 import { defaultWorkshop } from '../../src/workshop/defaults.ts'
 import { bundledFonts } from '../text/bundled-font.ts'
@@ -150,4 +151,35 @@ test.each(Object.values(papers))('on $name nothing that is printed reaches into 
     expect(box.right).toBeLessThanOrEqual(paper.width - margin.right)
     expect(box.top).toBeLessThanOrEqual(paper.height - margin.top)
   }
+})
+
+/** A sheet that is never cut into tiles: drawn whole, else as the first of these that pages hold. */
+function layInstead(otherwise: NonNullable<SheetToLay['otherwise']>) {
+  const sheet = { id: 'pier', group: 'pier', drawings: [drawing('pier', 500, 400)] as const, otherwise }
+  const laid = layOutPages([sheet], onLetter, fonts)
+  return { ...laid, drawn: [...laid.pages()].map(({ placed }) => placed.map(one => one.drawing.id)) }
+}
+
+test('what may not go over several pages is drawn as the first of its other ways that a page holds', () => {
+  const { drawn } = layInstead([
+    { drawings: [drawing('half', 250, 300)] },
+    { drawings: [drawing('fifth', 100, 80)] },
+    { drawings: [drawing('tenth', 50, 40)] },
+  ])
+  expect(drawn).toEqual([['fifth']])
+})
+
+test('a way whose words fit no page is passed over, and words that fit lie where there is room', () => {
+  const alone = [drawing('alone', free.width - 1, free.height - 1)] as const
+  const { drawn } = layInstead([
+    { drawings: alone, beside: [[drawing('long words', 300, 500)]] },
+    { drawings: alone, beside: [[drawing('words', 80, 100)], [drawing('table', 80, 90)]] },
+  ])
+  expect(drawn).toEqual([['alone'], ['words', 'table']])
+})
+
+test('where none of the ways fits, it is said how large the smallest is', () => {
+  const { drawn, misfits } = layInstead([{ drawings: [drawing('half', 260, 300)] }])
+  expect(drawn).toEqual([])
+  expect(misfits).toMatchObject([{ id: 'pier', wanted: { width: 260, height: 300 } }])
 })

@@ -25,7 +25,7 @@ export function markOutsOf(text: string, change: (model: Model) => Model = model
 export function everyDrawing({ drawings, otherwise = [] }: Sheet): readonly Drawing[] {
   return [{ drawings }, ...otherwise].flatMap(one => [
     ...one.drawings,
-    ...('beside' in one ? one.beside : []),
+    ...('beside' in one ? (one.beside ?? []).flat() : []),
   ])
 }
 

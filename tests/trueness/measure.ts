@@ -4,6 +4,7 @@ import { openFonts } from '../../src/app/open-fonts.ts'
 import { printPdf } from '../../src/app/print-pdf.ts'
 import { printSvg } from '../../src/app/print-svg.ts'
 import { readModel } from '../../src/app/read-model.ts'
+import type { Drawing } from '../../src/drawing/drawing.ts'
 import type { Page } from '../../src/drawing/page.ts'
 import type { Model, Part, Piece } from '../../src/model/part.ts'
 import type { Printer } from '../../src/paper/printer/printer.ts'
@@ -13,6 +14,7 @@ import { type ReadBack, unmoved } from '../readback/read-back.ts'
 import { readPdf } from '../readback/read-pdf.ts'
 import { readSvg } from '../readback/read-svg.ts'
 import { compareTemplate, perfect, type Trueness, worse } from './compare.ts'
+import { compareMarkOut } from './compare-mark-out.ts'
 import { compareTiles } from './compare-tiles.ts'
 import { exactTemplate, placementAlone } from './exact-template.ts'
 import { areaOf, beforeCorrection, inverse, seenThrough, sixOf, within } from './on-page.ts'
@@ -99,9 +101,14 @@ export function measurePages(model: Model, pages: readonly Page[], reads: readon
     )
     const whole = placed.flatMap(one => {
       const shown = shownIn(model, one.drawing.id)
+      const drawn = within(areaOf(one), read)
+      const marked = markedOut(model, one.drawing)
+      if (marked !== undefined) {
+        for (const { id } of marked.pieces) seen.add(id)
+        return [compareMarkOut(marked, sixOf(one), reductionOf(one.drawing), drawn)]
+      }
       if (shown === undefined) return []
       seen.add(shown.piece.id)
-      const drawn = within(areaOf(one), read)
       if (!shown.tile)
         return [compareTemplate(exactTemplate(shown.part, shown.piece.hand, sixOf(one)), drawn)]
       const back = seenThrough(inverse(sixOf(one)), drawn)
@@ -128,6 +135,17 @@ function handsOf({ parts }: Model): readonly { readonly part: Part; readonly han
   return parts.flatMap(part =>
     [...new Set(part.pieces.map(({ hand }) => hand))].map(hand => ({ part, hand })),
   )
+}
+
+/** The part that a drawing is the mark-out of, which serves all its pieces; nothing for the words beside one. */
+function markedOut({ parts }: Model, { id }: Drawing): Part | undefined {
+  return parts.find(part => id === `${part.id}-mark-out`)
+}
+
+/** How much smaller than the wood a mark-out says it is. */
+function reductionOf({ caption }: Drawing): number {
+  const [, times] = /1:(\d+)$/.exec(caption.sheet) ?? []
+  return times === undefined ? 1 : 1 / Number(times)
 }
 
 /** Which piece a drawing is the template of, or a tile of that; nothing for a key or a cover. */

@@ -6,7 +6,10 @@ export function addPacketOptions(command: Command): Command {
   return command
     .option('--paper <PAPER>', paperHelp)
     .option('--part <NAME...>', partHelp)
-    .option('--sheet <KIND...>', 'only these kinds of sheet: cover, template, strip, wrap')
+    .option(
+      '--sheet <KIND...>',
+      'only these kinds of sheet: cover, template, mark-out, strip, wrap; template without mark-out, or the other way round, is made of every part',
+    )
     .option('--shop <FILE>', shopHelp)
     .option('--margin <LENGTH>', marginHelp)
     .option('--overlap <LENGTH>', 'what two pages of one large drawing share (default: 10 mm)')

@@ -7,8 +7,10 @@ import { addPacketOptions } from './packet-options.ts'
 export function addPrint(program: Command, shell: Shell, done: Done): void {
   const command = program
     .command('print')
-    .summary('print true-size templates as a PDF')
-    .description('Prints a plan as a PDF: true-size templates of its parts, with scale bars on every page.')
+    .summary('print true-size templates and mark-outs as a PDF')
+    .description(
+      'Prints a plan as a PDF: a true-size template of every part that is curved, angled or full of detail, a mark-out with its dimensions of every other, and scale bars on every page.',
+    )
     .argument('PLAN', planHelp)
     .option('-o, --output <FILE>', 'the PDF to write, - for standard output (default: named after the plan)')
   addPacketOptions(command)

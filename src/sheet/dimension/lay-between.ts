@@ -91,7 +91,7 @@ function placeFor(
   fonts: Fonts,
 ): Omit<Found, 'pair'> | undefined {
   const middle = (from + to) / 2
-  const within = fixed.filter(at => at >= from && at <= to)
+  const within = fixed.slice(firstFrom(fixed, from), firstFrom(fixed, to) + 1)
   for (const upward of isLevel(edge) ? [false, true] : [false]) {
     const text = dimensionText(words, edge, upward, fonts)
     const room = text.along / 2 + white
@@ -104,6 +104,18 @@ function placeFor(
     if (along !== undefined) return { text, along }
   }
   return undefined
+}
+
+/** The place in an ascending list of the first that is not less than a value. */
+function firstFrom(ascending: readonly number[], value: number): number {
+  let low = 0
+  let high = ascending.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (ascending[middle]! < value) low = middle + 1
+    else high = middle
+  }
+  return low
 }
 
 /** Each in the first lane whose last one ends before it begins. They come in the order in which they begin. */

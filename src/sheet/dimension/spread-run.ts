@@ -42,7 +42,7 @@ export function spreadRun({ origin, stops }: Run, edge: Edge, fonts: Fonts): Spr
         kept.map(({ at }) => at),
         texts.map(({ along }) => along + white[way]),
       )
-      const shift = Math.max(0, ...kept.map(({ at }, i) => Math.abs(places[i]! - at)))
+      const shift = kept.reduce((most, { at }, i) => Math.max(most, Math.abs(places[i]! - at)), 0)
       if (shift > farthest[way] && (rank > 0 || (level && !upward))) continue
       return {
         origin,

@@ -8,14 +8,18 @@ import type { DrawnView } from './draw-view.ts'
 /** White between one view with its dimensions and the next. */
 const gap = 7
 
+/** In a row and a column about the front, or with the ends and the back below, which is not so wide. */
+export type Arrangement = 'about the front' | 'below the front'
+
 /**
  * How far each view is moved from where it was drawn. In third angle a view stands on the side that it is seen from, in
  * first angle on the other one; views beside each other stay in line with the front, which stays where it is. Edges of an
- * outline are seen each by itself, below. ISO 5456-2, from memory.
+ * outline are seen each by itself, below, as ends and back are where there is no room beside. ISO 5456-2, from memory.
  */
 export function arrangeViews(
   views: readonly DrawnView[],
   projection: Model['projection'],
+  arrangement: Arrangement,
 ): ReadonlyMap<FaceName, Point> {
   const of = (face: FaceName): DrawnView | undefined => views.find(({ view }) => view.face === face)
   const [above, below] = projection === 'third' ? (['top', 'bottom'] as const) : (['bottom', 'top'] as const)
@@ -35,10 +39,19 @@ export function arrangeViews(
   put(above, ({ bottom }) => ({ x: 0, y: front.top + gap - bottom }))
   put(below, ({ top }) => ({ x: 0, y: front.bottom - gap - top }))
   const column = all
-  put(before, ({ right }) => ({ x: column.left - gap - right, y: 0 }))
-  put(behind, ({ left }) => ({ x: column.right + gap - left, y: 0 }))
-  const row = all
-  put('back', ({ left }) => ({ x: row.right + gap - left, y: 0 }))
+  if (arrangement === 'about the front') {
+    put(before, ({ right }) => ({ x: column.left - gap - right, y: 0 }))
+    put(behind, ({ left }) => ({ x: column.right + gap - left, y: 0 }))
+    const row = all
+    put('back', ({ left }) => ({ x: row.right + gap - left, y: 0 }))
+  } else {
+    let from = column.left
+    for (const end of [before, behind]) {
+      put(end, ({ left, top }) => ({ x: from - left, y: column.bottom - gap - top }))
+      const drawn = of(end)
+      if (drawn !== undefined) from += drawn.bounds.right - drawn.bounds.left + gap
+    }
+  }
   for (const { view, bounds } of views) {
     if (moves.has(view.face)) continue
     const move = { x: all.left - bounds.left, y: all.bottom - gap - bounds.top }

@@ -199,12 +199,11 @@ function betweenOf(
   { pairs }: DimensionFacts,
   show: (mm: number, scaled: boolean) => Words,
 ): readonly Between[] {
-  const centre = (id: string): Point | undefined => {
-    const shape = own.find(feature => feature.id === id)?.shape
-    return shape?.kind === 'bore' ? shape.centre : undefined
-  }
+  const centres = new Map(
+    own.flatMap(({ id, shape }) => (shape.kind === 'bore' ? [[id, shape.centre] as const] : [])),
+  )
   const found = pairs.flatMap(({ first, second }): Between[] => {
-    const [a, b] = [centre(first), centre(second)]
+    const [a, b] = [centres.get(first), centres.get(second)]
     if (a === undefined || b === undefined) return []
     const [from, to] = a[axis] <= b[axis] ? [a[axis], b[axis]] : [b[axis], a[axis]]
     if (to - from < printable) return []

@@ -2,6 +2,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import { linesMark, pathMark, textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import { clipPaths } from '../../geometry/cut/clip-path.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { circle } from '../../geometry/shape/circle.ts'
@@ -10,14 +11,12 @@ import { apply, scale } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
 import type { Placed } from '../../model/feature.ts'
-import { silhouette } from '../../model/finished-outline.ts'
-import { faceOf } from '../../model/part.ts'
-import { workedLines } from '../../model/strip.ts'
+import { finishedOutline } from '../../model/finished-outline.ts'
 import { coincident } from '../../number/tolerance.ts'
-import type { Fonts } from '../../text/fonts.ts'
+import type { BitTip } from '../../workshop/workshop.ts'
 import { type Edge, pointBeside } from '../dimension/edge.ts'
 import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
-import type { Between, Stop } from '../dimension/run.ts'
+import type { Between, Run, Stop } from '../dimension/run.ts'
 import { engravingMarks } from '../engraving-marks.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type Board, emptyBoard } from '../label/board.ts'
@@ -28,6 +27,7 @@ import { putDatum, putFaceMarks } from '../template/edge-marks.ts'
 import { putLetters, type Unlettered } from '../template/letter-marks.ts'
 import { isSideFace } from './choose-views.ts'
 import { type AxisDimensions, axisDimensions, type DimensionFacts } from './dimensions.ts'
+import { entriesOn } from './entries-on.ts'
 import { grouped } from './grouped.ts'
 import { innerLines } from './inner-lines.ts'
 import { type Note, notesOf } from './notes.ts'
@@ -61,15 +61,17 @@ export function drawView(
   title: string,
   key: readonly KeyEntry[],
   facts: DimensionFacts,
-  { fonts }: SheetContext,
+  { workshop, fonts }: SheetContext,
 ): DrawnView {
   const { part, model } = facts
   const by = scale(factor)
   const board = emptyBoard()
   const box = scaledBox(view.box, factor)
   const own = view.own.map(feature => scaledFeature(feature, factor))
-  drawWood(view, factor, part, board)
-  board.draw(own.flatMap(feature => ownMarks(feature, `${part.id}.${feature.id}`, fonts)))
+  drawWood(view, factor, part, workshop.bits, board)
+  const subjectOf = ({ id }: Placed): string => `${part.id}.${id}`
+  board.draw(own.flatMap(feature => cutMarks(feature, subjectOf(feature))))
+  board.draw(own.flatMap(feature => engravingMarks(feature, subjectOf(feature), fonts)))
   board.draw(circleLines(view, by))
 
   const across = axisDimensions('y', view, factor, facts)
@@ -88,10 +90,7 @@ export function drawView(
 
   const marked = view.face === 'front' ? markDatums(view, factor, facts, along, board, box) : unmarked
   const area = joinBounds(grown(box, notesBeyond), boundsOfMarks(fonts, board.marks))
-  const entries = key.flatMap(({ letter, members }): KeyEntry[] => {
-    const [first, ...others] = own.filter(({ id }) => members.some(member => member.id === id))
-    return first === undefined ? [] : [{ letter, members: [first, ...others] }]
-  })
+  const entries = entriesOn(own, key)
   const letters = putLetters(entries, part.id, board, grown(box, notesBeyond), fonts)
   const wantedNotes = notesOf(view, facts.isChamfer, model).map(({ at, words }) => ({
     at: apply(by, at),
@@ -134,13 +133,6 @@ export function drawView(
   }
 }
 
-/** The lines of what is cut into the face that is seen. The edge that a bevel leaves of it lies within the part's outline. */
-function ownMarks(feature: Placed, subject: string, fonts: Fonts): readonly Mark[] {
-  const { shape } = feature
-  if (shape.kind === 'bevel') return [pathMark({ layer: 'cut', subject }, 'cut', workedLines(shape.region))]
-  return [...cutMarks(feature, subject), ...engravingMarks(feature, subject, fonts)]
-}
-
 /** How far something reaches past a side of the view. */
 function pastSide(reach: Bounds, box: Bounds, side: Edge['side']): number {
   const sign = side === 'left' || side === 'bottom' ? -1 : 1
@@ -161,9 +153,15 @@ function scaledBox({ left, right, bottom, top }: Bounds, by: number): Bounds {
 }
 
 /** The edges of the wood, and what is cut into other faces as far as this one shows it. */
-function drawWood(view: View, factor: number, part: DimensionFacts['part'], board: Board): void {
-  const { face, pose, wood, box, others } = view
-  const { drawn, length, width, thickness } = part
+function drawWood(
+  view: View,
+  factor: number,
+  part: DimensionFacts['part'],
+  bits: BitTip,
+  board: Board,
+): void {
+  const { face, wood, box, others } = view
+  const { drawn } = part
   const by = scale(factor)
   const belongs = { layer: 'cut', subject: part.id } as const
   const at = (contours: readonly Contour[]): readonly Contour[] => contours.map(c => transformContour(c, by))
@@ -193,20 +191,13 @@ function drawWood(view: View, factor: number, part: DimensionFacts['part'], boar
       if (lines.length > 0) board.draw([linesMark(belongs, role, lines)])
     }
   }
-  const deep = {
-    front: thickness.mm,
-    back: thickness.mm,
-    left: length.mm,
-    right: length.mm,
-    top: width.mm,
-    bottom: width.mm,
-  }
   for (const feature of others) {
-    const depth = isSideFace(feature.face) ? deep[feature.face] : Math.hypot(length.mm, width.mm)
-    const { seen, hidden } = innerLines(feature, faceOf(drawn, feature.face).pose, pose, depth)
+    const { seen, hidden } = innerLines(feature, drawn, view, bits)
     const subject = { layer: 'cut', subject: `${part.id}.${feature.id}` } as const
     if (seen.length > 0) board.draw([pathMark(subject, 'cut', at(seen))])
-    if (hidden.length > 0) board.draw([pathMark(subject, 'hidden', at(hidden))])
+    // beyond a slope or a step there is nothing to be hidden in
+    const inWood = flat ? hidden : clipPaths(hidden, wood).flatMap(({ inside }) => inside)
+    if (inWood.length > 0) board.draw([pathMark(subject, 'hidden', at(inWood))])
   }
 }
 
@@ -252,17 +243,17 @@ function markDatums(
 }
 
 function outlineOf({ drawn }: DimensionFacts['part']) {
-  return silhouette(drawn)
+  return finishedOutline(drawn)
 }
 
 function droppedStops(
   { datum, fromDatum, fromCentre }: AxisDimensions,
   laid: readonly LaidBeside[],
 ): DrawnView['without']['stops'] {
-  const lost = (run: { readonly run: { readonly stops: readonly Stop[] } } | undefined): readonly Stop[] =>
-    run === undefined
-      ? []
-      : laid.flatMap(({ dropped }) => dropped.stops.filter(stop => run.run.stops.includes(stop)))
+  const lost = (one: { readonly run: Run } | undefined): readonly Stop[] => {
+    const own = new Set(one?.run.stops)
+    return laid.flatMap(({ dropped }) => dropped.stops.filter(stop => own.has(stop)))
+  }
   return [
     { from: datum.name, stops: lost(fromDatum) },
     { from: 'centre line', stops: lost(fromCentre) },

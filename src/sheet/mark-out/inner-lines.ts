@@ -1,150 +1,136 @@
-import { leftOf, tangentAt } from '../../geometry/measure/along.ts'
-import { signedArea } from '../../geometry/measure/area.ts'
-import { regionBounds } from '../../geometry/measure/bounds.ts'
-import { circle } from '../../geometry/shape/circle.ts'
+import { leftOf } from '../../geometry/measure/along.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { polyline } from '../../geometry/shape/polygon.ts'
 import { transformContour } from '../../geometry/shape/transform.ts'
-import type { Bevel, Bore, Placed } from '../../model/feature.ts'
-import { onPlane, type Point3, type Pose, toPart } from '../../model/pose.ts'
-import { lineOfStrip, workedLines } from '../../model/strip.ts'
+import { axisOf, pointAlong } from '../../model/bore/axis.ts'
+import { mouthDepth } from '../../model/bore/mouth.ts'
+import { ovalContour, rimOval } from '../../model/bore/rim.ts'
+import { tipLength, tipOf } from '../../model/bore/tip.ts'
+import { wayOut } from '../../model/bore/way-through.ts'
+import { depthUnder } from '../../model/depth-under.ts'
+import type { Bore, Placed, Shape } from '../../model/feature.ts'
+import { faceOf, type Solid } from '../../model/part.ts'
+import { onPlane, type Point3, type Pose } from '../../model/pose.ts'
+import { workedLines } from '../../model/strip.ts'
 import { coincident } from '../../number/tolerance.ts'
+import type { BitTip } from '../../workshop/workshop.ts'
 import { dot, seenDirection, throughPoses } from './between-poses.ts'
 import { goesThrough } from './choose-views.ts'
+import { asideFrame, profileOf } from './profile.ts'
+import type { Seen } from './seen.ts'
 
 /** Lines of what is cut into other faces, as a view shows them: open to it, or hidden in the wood. */
 export type InnerLines = { readonly seen: readonly Contour[]; readonly hidden: readonly Contour[] }
 
 /**
- * What is seen of a cut from a face that it is not made in. `deep` is the wood from the cut's own face to the one across
- * from it, in millimetres: how deep goes what goes through. Of faces neither square nor parallel to each other nothing is
+ * What is seen of a cut from a face that it is not made in. Of faces neither square nor parallel to each other nothing is
  * shown.
  */
-export function innerLines(feature: Placed, own: Pose, view: Pose, deep: number): InnerLines {
+export function innerLines(feature: Placed, solid: Solid, view: Seen, bits: BitTip): InnerLines {
   const { shape } = feature
-  const facing = dot(own.out, view.out)
-  const aside = Math.abs(facing) < coincident
-  if (!aside && facing > coincident - 1) return { seen: [], hidden: [] }
-  if (aside && shape.kind === 'bore') return { seen: [], hidden: boreFromAside(shape, own, view, deep) }
-  if (aside && shape.kind === 'bevel') return { seen: slopeFromAside(shape, own, view, deep), hidden: [] }
-  if (aside) return { seen: [], hidden: sidesFromAside(feature, own, view, deep) }
-  const contours = contoursThrough(shape).map(c => transformContour(c, throughPoses(own, view)))
+  // a notch goes through the thickness: the outline of the views along it has its lines
+  if (shape.kind === 'edge-cut') return none
+  const own = faceOf(solid, feature.face).pose
+  const facing = dot(own.out, view.pose.out)
+  if (Math.abs(facing) < coincident) {
+    if (shape.kind === 'bore') {
+      const deep = depthUnder(solid, feature.face)
+      return { seen: [], hidden: boreFromAside(shape, own, view.pose, deep, bits) }
+    }
+    return cutFromAside(feature, solid, view)
+  }
+  if (facing > coincident - 1) return none
+  if (shape.kind === 'bore') return boreFromBehind({ ...feature, shape }, solid, view.pose)
+  const behind = throughPoses(own, view.pose)
+  const contours = linesBehind(shape).map(c => transformContour(c, behind))
   return goesThrough(feature) ? { seen: contours, hidden: [] } : { seen: [], hidden: contours }
 }
 
-/** The lines of a cut as they are seen through the wood from across it. */
-function contoursThrough(shape: Placed['shape']): readonly Contour[] {
+const none: InnerLines = { seen: [], hidden: [] }
+
+/** What shows dashed on the face across; nothing of what is no deeper than it shows. */
+function linesBehind(shape: Exclude<Shape, Bore>): readonly Contour[] {
   switch (shape.kind) {
-    case 'bore':
-      return [circle(shape.centre, shape.diameter.mm / 2)]
+    case 'engraved-lines':
+    case 'engraved-text':
+      return []
     case 'pocket':
     case 'cut-out':
-      return [shape.region.outer]
-    case 'groove':
-    case 'rebate':
-    case 'bevel':
-      return workedLines(shape.region)
+    case 'edge-cut':
+      return [shape.region.outer, ...shape.region.holes]
     default:
-      // the outline has the lines of a notch, and of an eased or engraved face nothing is seen from behind
-      return []
+      return workedLines(shape.region)
   }
 }
 
-/** A bevel whose edge is seen end-on: its slope, from the line on its own face to the edge of the other. */
-function slopeFromAside({ region, shorter }: Bevel, own: Pose, view: Pose, deep: number): readonly Contour[] {
-  const line = region.outer.segments.find(s => s.kind === 'line' && s.tag === lineOfStrip)
-  if (line === undefined) return []
-  const along = tangentAt(line, 0)
-  const seen = seenDirection(view, inSpace(own, along))
-  if (Math.hypot(seen.x, seen.y) > coincident) return []
-  const turns = Math.sign(signedArea(region.outer))
-  const { x, y } = leftOf(along)
-  const edge = { x: line.from.x + turns * shorter.mm * x, y: line.from.y + turns * shorter.mm * y }
-  const { into } = asideFrame(own, view)
-  const end = onPlane(view, toPart(own, edge))
-  return [
-    polyline([onPlane(view, toPart(own, line.from)), { x: end.x + into.x * deep, y: end.y + into.y * deep }]),
-  ]
-}
-
-function inSpace({ right, up }: Pose, { x, y }: Point): Point3 {
-  return { x: right.x * x + up.x * y, y: right.y * x + up.y * y, z: right.z * x + up.z * y }
-}
-
-/** Where a cut's own face is seen edge-on: its direction into the wood, and the one square to that. */
-function asideFrame(
-  own: Pose,
-  view: Pose,
-): { readonly into: Point; readonly across: Point; readonly across3: Point3 } {
-  const out = seenDirection(view, own.out)
-  const into = { x: 0 - out.x, y: 0 - out.y }
-  const across = { x: 0 - into.y, y: into.x }
-  const across3 = {
-    x: view.right.x * across.x + view.up.x * across.y,
-    y: view.right.y * across.x + view.up.y * across.y,
-    z: view.right.z * across.x + view.up.z * across.y,
-  }
-  return { into, across, across3 }
-}
-
-/** A slot or the like from aside: as broad as it is on its face, as deep as it is cut. */
-function sidesFromAside({ shape }: Placed, own: Pose, view: Pose, deep: number): readonly Contour[] {
-  if (
-    shape.kind !== 'pocket' &&
-    shape.kind !== 'cut-out' &&
-    shape.kind !== 'groove' &&
-    shape.kind !== 'rebate'
-  )
-    return []
-  const { into, across3 } = asideFrame(own, view)
-  const along = { x: dot(own.right, across3), y: dot(own.up, across3) }
-  // the edges of faces that are square to each other run along an axis of both
-  const axis = Math.abs(along.x) > Math.abs(along.y) ? 'x' : 'y'
-  const { left, right, bottom, top } = regionBounds(shape.region)
-  const middle = { x: (left + right) / 2, y: (bottom + top) / 2 }
-  const ends = (axis === 'x' ? [left, right] : [bottom, top]).map(at =>
-    onPlane(view, toPart(own, { ...middle, [axis]: at })),
-  )
-  const given = 'depth' in shape && shape.depth !== 'through' ? shape.depth.mm : deep
-  const depth = Math.min(given, deep)
-  const [a, b] = ends as [Point, Point]
-  const below = (p: Point): Point => ({ x: p.x + into.x * depth, y: p.y + into.y * depth })
-  if (depth >= deep - coincident) return [polyline([a, below(a)]), polyline([b, below(b)])]
-  return [polyline([a, below(a), below(b), b])]
+/** What goes right through from the view is in the view's own outline. */
+function cutFromAside(feature: Placed, solid: Solid, view: Seen): InnerLines {
+  const profile = profileOf(feature, solid, view)
+  if (profile === undefined || profile.opens === 'through') return none
+  const { contour, opens, whole } = profile
+  if (opens === 'here') return { seen: [contour], hidden: [] }
+  const { segments } = contour
+  // its mouth lies on the edge of the wood, and so does its end where it goes through
+  const walls = whole ? [segments[0]!, segments[2]!] : segments.slice(0, -1)
+  return { seen: [], hidden: walls.map(segment => ({ segments: [segment], closed: false })) }
 }
 
 /**
- * A bore from aside: two lines along its axis, as far apart as it is wide, from the face to its full depth. That is exact
- * however it leans, but for its end, which is drawn square to the axis.
+ * A bore from aside: two lines along its axis, as far apart as it is wide, from the face to its full depth, the cone of a
+ * twist drill below that, and its mouth. Exact for an axis that lies in the plane of the view; of another one the lines
+ * along it are exact, and what is square to it is drawn as if it lay there.
  */
-function boreFromAside(
-  { centre, diameter, depth, lean }: Bore,
-  own: Pose,
-  view: Pose,
-  deep: number,
+function boreFromAside(bore: Bore, own: Pose, view: Pose, deep: number, bits: BitTip): readonly Contour[] {
+  const axis = axisOf(bore, own)
+  const entry = onPlane(view, axis.from)
+  const seen = seenDirection(view, axis.into)
+  const share = Math.hypot(seen.x, seen.y)
+  const way = { x: seen.x / share, y: seen.y / share }
+  const aside = leftOf(way)
+  const { into } = asideFrame(own, view)
+  const down = way.x * into.x + way.y * into.y
+  const lean = aside.x * into.x + aside.y * into.y
+  const at = (off: number, along: number): Point => ({
+    x: entry.x + aside.x * off + way.x * along,
+    y: entry.y + aside.y * off + way.y * along,
+  })
+  /** On the line at `off` from the axis, so deep straight under the face. */
+  const under = (off: number, depth: number): Point => at(off, (depth - off * lean) / down)
+  const radius = bore.diameter.mm / 2
+  const mouth = mouthFromAside(bore, share, at, under)
+  if (bore.depth === 'through')
+    return [...mouth, ...[radius, -radius].map(off => polyline([under(off, 0), under(off, deep)]))]
+  const end = bore.depth.mm * share
+  const walls = polyline([under(radius, 0), at(radius, end), at(-radius, end), under(-radius, 0)])
+  if (tipOf(bore, bits).point !== 'twist') return [...mouth, walls]
+  const tip = at(0, end + tipLength(bore, bits) * share)
+  return [...mouth, walls, polyline([at(radius, end), tip, at(-radius, end)])]
+}
+
+function mouthFromAside(
+  bore: Bore,
+  share: number,
+  at: (off: number, along: number) => Point,
+  under: (off: number, depth: number) => Point,
 ): readonly Contour[] {
-  const radius = diameter.mm / 2
-  const { into, across } = asideFrame(own, view)
-  const angle = lean?.angle ?? 0
-  const toward = lean?.toward ?? 0
-  const leaning = (axis: 'x' | 'y' | 'z'): number =>
-    Math.sin(angle) * (own.right[axis] * Math.cos(toward) + own.up[axis] * Math.sin(toward)) +
-    Math.cos(angle) * own.out[axis]
-  const outward = { x: leaning('x'), y: leaning('y'), z: leaning('z') }
-  const seen = seenDirection(view, { x: -outward.x, y: -outward.y, z: -outward.z })
-  const entry = onPlane(view, toPart(own, centre))
-  // for each millimetre of depth square to the face, so far along the axis and so far aside
-  const down = seen.x * into.x + seen.y * into.y
-  const aside = (seen.x * across.x + seen.y * across.y) / down
-  const slope = Math.hypot(1, aside)
-  const at = (side: number, depthAt: number): Point => {
-    const off = side * slope * radius + aside * depthAt
-    return { x: entry.x + into.x * depthAt + across.x * off, y: entry.y + into.y * depthAt + across.y * off }
-  }
-  const full = depth === 'through' ? deep : Math.min(deep, depth.mm * Math.cos(angle))
-  if (full >= deep - coincident) return [1, -1].map(side => polyline([at(side, 0), at(side, full)]))
-  // the end is square to the axis as it is seen: one side of it goes deeper than the other
-  const tilt = (radius * aside) / slope
-  return [polyline([at(1, 0), at(1, full - tilt), at(-1, full + tilt), at(-1, 0)])]
+  const { mouth, diameter } = bore
+  if (mouth === undefined) return []
+  const wide = mouth.diameter.mm / 2
+  const narrow = mouth.kind === 'countersink' ? diameter.mm / 2 : wide
+  const end = mouthDepth(bore) * share
+  return [polyline([under(wide, 0), at(narrow, end), at(-narrow, end), under(-wide, 0)])]
+}
+
+/** A bore from the face across: where it comes out, or its hidden end. */
+function boreFromBehind(feature: Placed & { readonly shape: Bore }, solid: Solid, view: Pose): InnerLines {
+  const { shape } = feature
+  const axis = axisOf(shape, faceOf(solid, feature.face).pose)
+  const way = seenDirection(view, axis.into)
+  const oval = rimOval(shape)
+  const round = (at: Point3): Contour =>
+    ovalContour({ ...oval, centre: onPlane(view, at), angle: Math.atan2(way.y, way.x) })
+  if (shape.depth !== 'through') return { seen: [], hidden: [round(pointAlong(axis, shape.depth.mm))] }
+  const out = wayOut(solid, { face: feature.face, shape })
+  return out === undefined ? none : { seen: [round(out.point)], hidden: [] }
 }

@@ -1,23 +1,27 @@
 import type { Caption, Drawing } from '../../drawing/drawing.ts'
+import { lettering } from '../../drawing/lettering.ts'
+import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { moveMark } from '../../drawing/move-mark.ts'
+import { wrap } from '../../drawing/wrap.ts'
 import { sayFace } from '../../finding/face-name.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { isPlaced } from '../../model/feature.ts'
 import type { Model, Part } from '../../model/part.ts'
+import type { Fonts } from '../../text/fonts.ts'
 import { chamferedIn } from '../chamfered.ts'
 import { errorWords } from '../error-words.ts'
-import { type KeyEntry, keyOf } from '../key/key-entry.ts'
+import { keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
 import { sideNames } from '../key/key-words.ts'
 import type { Otherwise, Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
 import { whenLookedAt } from '../when-looked-at.ts'
-import { arrangeViews } from './arrange-views.ts'
+import { type Arrangement, arrangeViews } from './arrange-views.ts'
 import { chooseViews, isSideFace } from './choose-views.ts'
 import type { DimensionFacts } from './dimensions.ts'
 import { type DrawnView, drawView } from './draw-view.ts'
@@ -40,9 +44,12 @@ const gap = 8
 const wideKey = 165
 const narrowKey = 112
 const columnKey = 95
-/** A longer table has pages of its own. */
+/** A longer table is always apart, in pieces of so many lines as a page holds, or a small one. */
 const mostLines = 26
-const linesOnPage = 28
+const tableSizes = [
+  { width: wideKey, most: 28 },
+  { width: narrowKey, most: 14 },
+] as const
 
 type Drawn = {
   readonly marks: readonly Mark[]
@@ -57,12 +64,22 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const views = chooseViews(part).map(face => viewOf(part, face))
   const table = (width: number): readonly TableLine[] =>
     views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, fonts))
-  const apart = table(wideKey).length > mostLines
-  const at = (reduction: Reduction): Required<Otherwise> & { readonly alone: readonly [Drawing] } => {
+  const long = table(wideKey).length > mostLines
+  const drawnAt = new Map<Reduction, readonly DrawnView[]>()
+  const viewsAt = (reduction: Reduction): readonly DrawnView[] => {
+    const drawn =
+      drawnAt.get(reduction) ??
+      views.map(view => drawView(view, reduction.factor, titleOf(view, part), key, facts, context))
+    drawnAt.set(reduction, drawn)
+    return drawn
+  }
+  const at = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
     const about = { id: `${part.id}-mark-out`, caption: captionOf(part, model, reduction) }
-    const drawn = once(() => drawViews(views, key, reduction.factor, part, facts, context))
-    const words = (at: Point, width: number): readonly Mark[] =>
-      wordsBeside(part, drawn().views, reduction, apart ? undefined : table(width), at, width, context)
+    const drawn = once(() =>
+      arrangedViews(viewsAt(reduction), arrangement, headingOf(part, reduction), context),
+    )
+    const words = (at: Point, width: number, withTable = true): readonly Mark[] =>
+      wordsBeside(part, drawn().views, withTable ? table(width) : undefined, at, width, context)
     const arranged = (place: (bounds: Bounds) => { readonly at: Point; readonly width: number }): Drawing =>
       whenLookedAt(about, () => {
         const { marks, bounds } = drawn()
@@ -75,34 +92,47 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
         at: { x: bounds.left, y: bounds.bottom - gap },
         width: Math.max(bounds.right - bounds.left, width),
       }))
-    const wordsAlone = (width: number): Drawing =>
+    const wordsAlone = (width: number, withTable: boolean): Drawing =>
       whenLookedAt({ ...about, id: `${about.id}-words` }, () => {
-        const marks = words({ x: 0, y: 0 }, width)
+        const marks = words({ x: 0, y: 0 }, width, withTable)
         return { marks, bounds: boundsOfMarks(fonts, marks) }
       })
-    return {
-      drawings: [
-        below(wideKey),
-        below(narrowKey),
-        arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
-      ],
-      alone: [whenLookedAt(about, drawn)],
-      beside: [wordsAlone(wideKey), wordsAlone(narrowKey)],
-    }
+    const alone = [whenLookedAt(about, drawn)] as const
+    const together: readonly Otherwise[] = [
+      {
+        drawings: [
+          below(wideKey),
+          below(narrowKey),
+          arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
+        ],
+      },
+      { drawings: alone, beside: [[wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]] },
+    ]
+    const parted = tableSizes.map(
+      ({ width, most }): Otherwise => ({
+        drawings: alone,
+        get beside() {
+          const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
+          return [words, ...tableDrawings(part, table(width), width, most, context)]
+        },
+      }),
+    )
+    return long ? parted : [...together, ...parted]
   }
-  const [full, ...smaller] = [trueSize, ...reductions].map(at)
-  const whole: Sheet = {
-    id: `${part.id}-mark-out`,
-    kind: 'mark-out',
-    part: part.id,
-    drawings: full!.drawings,
-    // true to size before in one piece
-    otherwise: [
-      { drawings: full!.alone, beside: full!.beside },
-      ...smaller.flatMap(({ drawings, alone, beside }) => [{ drawings }, { drawings: alone, beside }]),
-    ],
-  }
-  return apart ? [whole, ...tableSheets(part, table(wideKey), context)] : [whole]
+  const beside = views.some(({ face }) => face === 'left' || face === 'right' || face === 'back')
+  const ways: readonly Arrangement[] = beside ? ['about the front', 'below the front'] : ['about the front']
+  // true to size before in one piece
+  const options = [trueSize, ...reductions].flatMap(reduction => ways.flatMap(way => at(reduction, way)))
+  const [first] = options
+  return [
+    {
+      id: `${part.id}-mark-out`,
+      kind: 'mark-out',
+      part: part.id,
+      drawings: first!.drawings,
+      otherwise: first!.beside === undefined ? options.slice(1) : options,
+    },
+  ]
 }
 
 function factsOf(part: Part, model: Model): DimensionFacts {
@@ -121,28 +151,50 @@ function titleOf({ face }: View, part: Part): string {
 }
 
 /** All views in their places. */
-function drawViews(
-  views: readonly View[],
-  key: readonly KeyEntry[],
-  factor: number,
-  part: Part,
-  facts: DimensionFacts,
-  context: SheetContext,
+function arrangedViews(
+  drawn: readonly DrawnView[],
+  arrangement: Arrangement,
+  heading: string,
+  { model, fonts }: SheetContext,
 ): Drawn {
-  const drawn = views.map(view => drawView(view, factor, titleOf(view, part), key, facts, context))
-  const moves = arrangeViews(drawn, context.model.projection)
+  const moves = arrangeViews(drawn, model.projection, arrangement)
   const marks = drawn.flatMap(({ view, marks }) => {
     const { x, y } = moves.get(view.face)!
     return marks.map(mark => moveMark(mark, x, y))
   })
-  return { marks, bounds: boundsOfMarks(context.fonts, marks), views: drawn }
+  const all = [...marks, ...headingMarks(heading, boundsOfMarks(fonts, marks), fonts)]
+  return { marks: all, bounds: boundsOfMarks(fonts, all), views: drawn }
 }
+
+/** Stands with the views wherever the words beside them may be. */
+function headingOf({ label }: Part, { name }: Reduction): string {
+  return name === undefined
+    ? `${label} · true size`
+    : `${label} · reduced ${name}: do not measure this drawing`
+}
+
+/** Above everything, in as many lines as its width asks for. */
+function headingMarks(words: string, { left, right, top }: Bounds, fonts: Fonts): readonly Mark[] {
+  const rows = wrap(words, fonts.bold, lettering.large, Math.max(right - left, narrowHeading))
+  return rows.map((row, i) =>
+    textMark(
+      { layer: 'text', subject: 'heading' },
+      [row],
+      { x: left, y: top + headingGap + (rows.length - 1 - i) * headingPitch },
+      lettering.large,
+      { weight: 'bold' },
+    ),
+  )
+}
+
+const narrowHeading = 70
+const headingGap = 4
+const headingPitch = lettering.large + 2
 
 /** Title, what is to be known, the table, and the symbol of the projection where there is more than one view. */
 function wordsBeside(
   part: Part,
   views: readonly DrawnView[],
-  reduction: Reduction,
   table: readonly TableLine[] | undefined,
   at: Point,
   width: number,
@@ -160,7 +212,7 @@ function wordsBeside(
     width - beside,
     fonts,
   )
-  const lines = remarksOf(part, views, reduction, table === undefined, context)
+  const lines = remarksOf(part, views, table === undefined, context)
   const below = several ? Math.min(title.bottom, at.y - projectionSymbolExtent.height - 1) : title.bottom
   const key = keyTable(lines, { x: at.x, y: below }, width, fonts)
   const places = hangLines(table ?? [], { x: at.x, y: key.bottom - 1 }, fonts)
@@ -169,30 +221,23 @@ function wordsBeside(
 
 const symbolAside = 4
 
-/** A long table on pages of its own. */
-function tableSheets(
+/** A long table in pieces, each with the part's name over it. */
+function tableDrawings(
   part: Part,
   lines: readonly TableLine[],
+  width: number,
+  most: number,
   { model, fonts }: SheetContext,
-): readonly Sheet[] {
-  const count = Math.ceil(lines.length / linesOnPage)
-  return Array.from({ length: count }, (_, i): Sheet => {
+): readonly (readonly [Drawing])[] {
+  const count = Math.ceil(lines.length / most)
+  const caption: Caption = { plan: model.title, sheet: 'table of the mark-out', part: part.label }
+  return Array.from({ length: count }, (_, i) => {
     const id = `${part.id}-mark-out-table-${i + 1}`
     const title = `${part.label} · where everything stands${count > 1 ? `, ${i + 1} of ${count}` : ''}`
-    const head = titleMarks([title], { x: 0, y: 0 }, wideKey, fonts)
-    const hung = hangLines(
-      lines.slice(i * linesOnPage, (i + 1) * linesOnPage),
-      { x: 0, y: head.bottom },
-      fonts,
-    )
+    const head = titleMarks([title], { x: 0, y: 0 }, width, fonts)
+    const hung = hangLines(lines.slice(i * most, (i + 1) * most), { x: 0, y: head.bottom }, fonts)
     const marks = [...head.marks, ...hung.marks]
-    const caption: Caption = { plan: model.title, sheet: 'table of the mark-out', part: part.label }
-    return {
-      id,
-      kind: 'mark-out',
-      part: part.id,
-      drawings: [{ id, caption, marks, bounds: boundsOfMarks(fonts, marks), keepWhole: [] }],
-    }
+    return [{ id, caption, marks, bounds: boundsOfMarks(fonts, marks), keepWhole: [] }] as const
   })
 }
 

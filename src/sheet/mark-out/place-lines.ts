@@ -13,6 +13,7 @@ import type { KeyEntry } from '../key/key-entry.ts'
 import { entryWords } from '../key/key-words.ts'
 import { type Axis, type Datum, datumOf } from './datum.ts'
 import type { DimensionFacts } from './dimensions.ts'
+import { entriesOn } from './entries-on.ts'
 import type { View } from './view.ts'
 
 /** A line of the table as its cells; `x` from its left edge, in millimetres. */
@@ -46,10 +47,10 @@ export function placeLines(
   fonts: Fonts,
 ): readonly TableLine[] {
   const [along, across] = [datumOf('x', view, facts.part), datumOf('y', view, facts.part)]
-  const groups = key.flatMap(entry => {
-    const members = view.own.filter(({ id }) => entry.members.some(member => member.id === id))
-    return members.length === 0 ? [] : [{ entry, rows: rowsOf(members, along, across, facts) }]
-  })
+  const groups = entriesOn(view.own, key).map(entry => ({
+    entry,
+    rows: rowsOf(entry.members, along, across, facts),
+  }))
   if (groups.length === 0) return []
   const rows = groups.flatMap(group => group.rows)
   const widthOf = (words: Words): number => layOut(fonts.regular, words, lettering.large).width

@@ -1,9 +1,9 @@
-import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Segment } from '../../geometry/shape/segment.ts'
 import type { Placed } from '../../model/feature.ts'
 import { shapeBounds } from '../../model/shape-bounds.ts'
+import { workedLines } from '../../model/strip.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Rank } from '../dimension/run.ts'
 import { isFillet, isFullCircle, withWholeArcs } from './arcs.ts'
@@ -38,25 +38,31 @@ export function cutPlaces(feature: Placed): readonly Place[] {
     return [{ at: shape.centre, radius: shape.diameter.mm / 2, rank: inner ? 3 : 2, cut }]
   }
   const place = (at: Point): Place => ({ at, radius: 0, rank: 1, cut })
-  const { left, right, bottom, top } = shapeBounds(shape)
   switch (shape.kind) {
-    // the outline of the view has the lines of a notch, and the key says how wide an eased arris is
+    // the outline of the view has the lines of a notch, and small arrises are eased by eye and gauge
     case 'edge-cut':
     case 'chamfer':
     case 'round-over':
       return []
     case 'engraved-text':
       return [place(shape.at)]
-    case 'engraved-lines':
-      return [place({ x: left, y: bottom }), place({ x: right, y: top })]
+    case 'groove':
+    case 'rebate':
+    case 'bevel':
+      return workedLines(shape.region)
+        .flatMap(({ segments }) => segments.flatMap(({ from, to }) => [from, to]))
+        .map(place)
+    case 'pocket':
+    case 'cut-out':
+    case 'engraved-lines': {
+      const { left, right, bottom, top } = shapeBounds(shape)
+      const contours = shape.kind === 'engraved-lines' ? [] : [shape.region.outer, ...shape.region.holes]
+      if (contours[0] !== undefined && isFullCircle(contours[0]))
+        return [place({ x: (left + right) / 2, y: (bottom + top) / 2 })]
+      const corners = contours.flatMap(contour => wanted(contour, () => false))
+      return [{ x: left, y: bottom }, { x: right, y: top }, ...corners].map(place)
+    }
   }
-  const { outer, holes } = shape.region
-  if (isFullCircle(outer)) return [place({ x: (left + right) / 2, y: (bottom + top) / 2 })]
-  return [
-    place({ x: left, y: bottom }),
-    place({ x: right, y: top }),
-    ...[outer, ...holes].flatMap(contour => wanted(contour, () => false)).map(place),
-  ]
 }
 
 /** The middle of a circle of holes, which is marked before they are. */
@@ -88,7 +94,6 @@ function wanted(whole: Contour, isChamfer: (edge: Segment) => boolean): readonly
 }
 
 /** The middle of a view along an axis. */
-export function middleOfView({ wood }: View, axis: 'x' | 'y'): number {
-  const { left, right, bottom, top } = boundsOfRegions(wood)
+export function middleOfView({ box: { left, right, bottom, top } }: View, axis: 'x' | 'y'): number {
   return axis === 'x' ? (left + right) / 2 : (bottom + top) / 2
 }

@@ -4,6 +4,7 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Board } from '../label/board.ts'
 import { choosePlaces } from '../label/choose-places.ts'
+import { boxAbout } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
 import { letterPlaces } from '../template/letter-places.ts'
 import type { Note } from './notes.ts'
@@ -13,7 +14,13 @@ export function putNotes(notes: readonly Note[], board: Board, area: Bounds, fon
   const labels = notes.map(({ words }) => label(fonts, words, lettering.large, 'note'))
   const places = choosePlaces(
     notes.map(({ at }, i) =>
-      letterPlaces({ kind: 'point', at }, () => false, labels[i]!.extent, area, board.obstacles),
+      letterPlaces(
+        { kind: 'box', box: boxAbout(at, { width: 0, height: 0 }) },
+        () => false,
+        labels[i]!.extent,
+        area,
+        board.obstacles,
+      ),
     ),
   )
   places.forEach((place, i) => {

@@ -6,7 +6,6 @@ import { showSize } from '../show-size.ts'
 import { notOnPaper } from '../template/key-lines.ts'
 import { transferOf, transferWords } from '../transfer.ts'
 import type { DrawnView } from './draw-view.ts'
-import type { Reduction } from './reduction.ts'
 
 /** "2 pieces, 1 of them mirrored". */
 export function piecesInWords({ pieces }: Pick<Part, 'pieces'>): string {
@@ -19,7 +18,6 @@ export function piecesInWords({ pieces }: Pick<Part, 'pieces'>): string {
 export function remarksOf(
   part: Part,
   views: readonly DrawnView[],
-  { name }: Reduction,
   tableApart: boolean,
   context: SheetContext,
 ): readonly KeyLine[] {
@@ -35,21 +33,14 @@ export function remarksOf(
   ]
   const [first] = part.pieces
   const remarks = [
-    `${transferWords(transferOf(part, context))}.`,
-    howToMeasure(views, model.units),
+    `${howToMeasure(views, model.units)} ${transferWords(transferOf(part, context))}`,
     ...mirroredWords(part),
     ...(first === undefined ? [] : notOnPaper({ part, pieces: [first] }, [])),
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(part, views),
     ...(tableApart ? ['Where everything stands is in the table on the next page.'] : []),
   ]
-  return [
-    ...(name === undefined
-      ? []
-      : [{ kind: 'size', words: [`Reduced ${name}. Do not measure this drawing.`] } as const]),
-    { kind: 'size', words: size },
-    ...remarks.map((text): KeyLine => ({ kind: 'remark', text })),
-  ]
+  return [{ kind: 'size', words: size }, ...remarks.map((text): KeyLine => ({ kind: 'remark', text }))]
 }
 
 function howToMeasure(views: readonly DrawnView[], units: 'inch' | 'mm'): string {

@@ -1,20 +1,24 @@
 import type { FaceName } from '../../finding/face-name.ts'
-import { boundsOfRegions, regionBounds } from '../../geometry/measure/bounds.ts'
+import { difference } from '../../geometry/boolean/index.ts'
+import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { isPlaced, type Placed } from '../../model/feature.ts'
-import { silhouette } from '../../model/finished-outline.ts'
-import { faceOf, type Part } from '../../model/part.ts'
+import { finishedOutline } from '../../model/finished-outline.ts'
+import { faceOf, type Part, type Solid } from '../../model/part.ts'
 import { onPlane, type Pose, toPart } from '../../model/pose.ts'
-import { throughPoses } from './between-poses.ts'
+import { coincident } from '../../number/tolerance.ts'
+import { dot, throughPoses } from './between-poses.ts'
 import { goesThrough } from './choose-views.ts'
+import { profileOf } from './profile.ts'
 
 /** A part as somebody sees it who looks straight at one of its faces; all of it in the face's own millimetres. */
 export type View = {
   readonly face: FaceName
   readonly pose: Pose
-  /** The wood when the notches are cut, as far as it is seen: of the front and back the outline, of the others the rectangle they lie in. */
+  /** The wood when all is cut that goes right through from this face: of the front and back the outline, of the others the rectangle they lie in. */
   readonly wood: readonly Region[]
+  /** The whole face, on which everything is marked before anything is cut. */
   readonly box: Bounds
   /** What is dimensioned here: what is cut into this face, and into the front's back where it comes through. */
   readonly own: readonly Placed[]
@@ -25,9 +29,11 @@ export type View = {
 export function viewOf({ drawn }: Pick<Part, 'drawn'>, id: FaceName): View {
   const face = faceOf(drawn, id)
   const flat = id === 'front' || id === 'back'
-  const finished = silhouette(drawn)
+  const finished = finishedOutline(drawn)
   const fromFront = throughPoses(drawn.faces.front.pose, face.pose)
-  const wood = flat && finished.length > 0 ? finished.map(r => transformRegion(r, fromFront)) : [face.region]
+  // notches may leave nothing of a part; the check says so
+  const end = flat ? [face.region] : endWood(drawn, id)
+  const wood = flat && finished.length > 0 ? finished.map(r => transformRegion(r, fromFront)) : end
   const own: Placed[] = []
   const others: Placed[] = []
   for (const feature of drawn.features.filter(isPlaced)) {
@@ -38,6 +44,18 @@ export function viewOf({ drawn }: Pick<Part, 'drawn'>, id: FaceName): View {
       own.push({ ...feature, shape: { ...shape, centre } })
     } else others.push(feature)
   }
-  const box = flat ? boundsOfRegions(wood) : regionBounds(face.region)
-  return { face: id, pose: face.pose, wood, box, own, others }
+  return { face: id, pose: face.pose, wood, box: regionBounds(face.region), own, others }
+}
+
+/** What an end or edge is when the grooves and the like are cut that run from it through all the wood behind it. */
+function endWood(solid: Solid, id: FaceName): readonly Region[] {
+  const { pose, region } = faceOf(solid, id)
+  const gone = solid.features.filter(isPlaced).flatMap((feature): Region[] => {
+    const square = Math.abs(dot(faceOf(solid, feature.face).pose.out, pose.out)) < coincident
+    if (!square || feature.shape.kind === 'edge-cut') return []
+    const profile = profileOf(feature, solid, { face: id, pose })
+    return profile?.opens === 'through' ? [{ outer: profile.contour, holes: [] }] : []
+  })
+  const left = gone.length === 0 ? undefined : difference([region], gone)
+  return left?.ok && left.value.length > 0 ? left.value : [region]
 }

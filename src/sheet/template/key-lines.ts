@@ -30,7 +30,6 @@ export function keyLines(
   ]
   const stock = [part.stock, part.wood].filter(s => s !== undefined).join(', ')
   const remarks = [
-    `${transferWords(transferOf(part, context))}.`,
     ...(pieces.length > 1 ? [`Print this page ${pieces.length} times, once for each piece.`] : []),
     ...notOnPaper(served, elsewhere),
     ...(part.note === undefined ? [] : [part.note]),
@@ -38,7 +37,7 @@ export function keyLines(
     legend(drawn),
     ...forBevel(served),
     ...forBush(part, drawn, model),
-    howToCut(served),
+    `${howToCut(served)} ${transferWords(transferOf(part, context))}`,
     ...(drawn.unlettered.length > 0 ? [unletteredWords] : []),
   ]
   const places = placeRows(drawn.unlettered, served, context)
