@@ -71,15 +71,23 @@ testInFolder('print --strict of it ends with 1, and the PDF is written', async f
 })
 
 testInFolder('a part that does not fit is said, and the others are printed', async folder => {
-  await folder.write('long.yaml', `${soundPlan}  beam:\n    size: 9000 x 9000 x 8\n`)
+  await folder.write('long.yaml', `${soundPlan}  beam:\n    size: 9000 x 9000 x 8\n    transfer: template\n`)
   const { code, out, err } = await folder.call(['print', 'long.yaml'])
   expect({ code, out }).toEqual({ code: 0, out: 'wrote long.pdf: 2 pages\n' })
   expect(err).toContain('does not fit on A4 paper')
 })
 
-testInFolder('where nothing fits nothing is written, and the code is 2', async folder => {
+testInFolder('a rectangle too large for any template is marked out from a reduced drawing', async folder => {
   await folder.write('long.yaml', soundPlan.replace('120 x 30', '9000 x 9000'))
-  const { code, out } = await folder.call(['print', 'long.yaml'])
+  const { code, err } = await folder.call(['print', 'long.yaml', '--sheet', 'mark-out'])
+  expect({ code, err }).toMatchObject({ code: 0 })
+  expect(err).not.toContain('does not fit')
+})
+
+testInFolder('where nothing fits nothing is written, and the code is 2', async folder => {
+  const large = soundPlan.replace('size: 120 x 30 x 8', 'size: 9000 x 9000 x 8\n    transfer: template')
+  await folder.write('long.yaml', large)
+  const { code, out } = await folder.call(['print', 'long.yaml', '--sheet', 'template'])
   expect({ code, out }).toEqual({ code: 2, out: '' })
   expect(await folder.names()).toEqual(['long.yaml'])
 })

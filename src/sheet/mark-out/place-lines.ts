@@ -31,6 +31,7 @@ const narrowestLetters = 8
 const columnGap = 4
 /** Names that are longer are cut short. */
 const widestName = 34
+const widestHeading = 44
 /** White between lines, besides the room that tails and fractions take. */
 const leading = 1.2
 
@@ -63,13 +64,15 @@ export function placeLines(
     narrowestLetters,
     2 + Math.max(...groups.map(({ entry }) => letterWidth(entry.letter))),
   )
-  const second = letterColumn + Math.max(nameWidth, 18) + columnGap
+  const heading = fitText(fonts.bold, title, lettering.medium, widestHeading)
+  const headingRoom = layOut(fonts.bold, [heading], lettering.medium).width
+  const second = Math.max(letterColumn + nameWidth, headingRoom) + columnGap
   const third = second + Math.max(headingWidth, ...rows.map(row => widthOf(row.across))) + columnGap
   const lines: TableLine[] = [
     {
       height: lettering.medium,
       cells: [
-        { words: [title], x: 0, bold: true },
+        { words: [heading], x: 0, bold: true },
         { words: [headings[0]], x: second },
         { words: [headings[1]], x: third },
       ],
