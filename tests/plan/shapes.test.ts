@@ -253,7 +253,7 @@ test.each<[cut: string, rule: string, at: string, says: string]>([
     'engrave: a, lines: [[[0, 0], [1, 1, 2]]]',
     'wrong-kind',
     '[1, 1, 2]',
-    'a list stands here; wanted: a point [x, y], such as [1/4, 1/2]',
+    'a list stands here; wanted: a point [x, y], such as [5 1/4, 1/2]',
   ],
   [
     'engrave: a, lines: [[[1, 1], [1, 1]]]',
