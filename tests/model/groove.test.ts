@@ -49,6 +49,14 @@ test('a groove ends where the outline does, and over a gap it is in two', () => 
   expect(lines.map(({ closed, segments }) => [closed, segments.length])).toEqual(Array(4).fill([false, 1]))
 })
 
+test('a length that comes to the end runs out there', () => {
+  const { region } = seen(
+    partWithCuts(['groove: a, at: { bottom: 3 }, width: 2, depth: 1, stopped: { left: 20 }, length: 80']),
+  )
+  // two sides and the one stop
+  expect(workedLines(region).map(({ segments }) => segments.length)).toEqual([3])
+})
+
 test('every side may bear a groove', () => {
   for (const side of sides) {
     const at = side === 'left' || side === 'right' ? 'bottom' : 'left'
