@@ -82,7 +82,7 @@ export type ShapeFacts = {
   }
   /** An end or edge that is curved, or not there, so that nothing is worked along it. */
   'no-straight-edge': { readonly edge: string }
-  /** A groove or rebate whose stops meet. */
+  /** A groove or rebate whose stops meet, or whose length goes past the end. */
   'nothing-to-run-in': { readonly stops: Quantity; readonly available: Quantity }
   /** A ring of which nothing is left, or a taper that comes to a point before the end. */
   'nothing-left': { readonly what: string; readonly size: Quantity; readonly limit: Quantity }

@@ -174,7 +174,8 @@ export type Missing =
 /** A feature of which the plan does not say enough. It stops nothing: it is carried along and listed. */
 export type Unplaced = {
   readonly kind: 'unplaced'
-  readonly what: CutPlan['kind']
+  /** What a maker calls it. */
+  readonly what: Exclude<CutPlan['kind'], 'engrave'> | 'engraving'
   readonly missing: readonly Missing[]
 }
 

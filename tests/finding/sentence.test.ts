@@ -222,7 +222,7 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
   },
   'nothing-to-run-in': {
     facts: { stops: mm(152.4), available: mm(127) },
-    says: 'the stops take 6" (152.4 mm), and it is 5" (127 mm) from end to end: there is nothing left to run in',
+    says: 'stops and length together take 6" (152.4 mm), and it is 5" (127 mm) from end to end',
   },
   'nothing-left': {
     facts: { what: 'the inside of the ring', size: mm(50.8), limit: mm(25.4) },

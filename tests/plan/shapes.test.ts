@@ -96,7 +96,19 @@ test.each<[cut: string, rule: string, at: string, says: string]>([
     'groove: a, at: { bottom: 3 }, width: 4, depth: 6, stopped: { left: 60, right: 60 }',
     'nothing-to-run-in',
     '60',
-    'the stops take 120 mm (≈ 4 23/32"), and it is 100 mm (3 15/16") from end to end: there is nothing left to run in',
+    'stops and length together take 120 mm (≈ 4 23/32"), and it is 100 mm (3 15/16") from end to end',
+  ],
+  [
+    'rebate: a, edge: top, size: 4 x 6, stopped: { left: 5 }, length: 100',
+    'nothing-to-run-in',
+    '100',
+    'stops and length together take 105 mm (≈ 4 9/64"), and it is 100 mm (3 15/16") from end to end',
+  ],
+  [
+    'rebate: a, edge: top, size: 4 x 6, stopped: { left: 0 }',
+    'size-not-positive',
+    '0',
+    'the distance to the stop comes to 0 mm (0"); it must be more than nothing',
   ],
   [
     'groove: a, at: { bottom: 3 }, width: 0, depth: 6',
@@ -253,7 +265,7 @@ test.each<[cut: string, rule: string, at: string, says: string]>([
     'engrave: a, lines: [[[0, 0], [1, 1, 2]]]',
     'wrong-kind',
     '[1, 1, 2]',
-    'a list stands here; wanted: a point [x, y], such as [1/4, 1/2]',
+    'a list stands here; wanted: a point [x, y], such as [5 1/4, 1/2]',
   ],
   [
     'engrave: a, lines: [[[1, 1], [1, 1]]]',

@@ -27,7 +27,7 @@ export const shapeSentences: Sentences<keyof ShapeFacts> = {
   'no-straight-edge': ({ facts }) =>
     `the ${visible(facts.edge)} of the outline is not one straight edge, so nothing can be worked along it; name a straight edge (name:), or write edges: all where it is chamfered or rounded over`,
   'nothing-to-run-in': ({ facts }, { show }) =>
-    `the stops take ${show(facts.stops)}, and it is ${show(facts.available)} from end to end: there is nothing left to run in`,
+    `stops and length together take ${show(facts.stops)}, and it is ${show(facts.available)} from end to end`,
   'nothing-left': ({ facts }, { show }) =>
     `${visible(facts.what)} comes to ${show(facts.size)}, and the limit is ${show(facts.limit)}: nothing is left of the part`,
 }

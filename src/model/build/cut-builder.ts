@@ -59,7 +59,8 @@ export function reportUnknownEdge({ context, edgeNames }: Site, face: Located<Fa
 
 /** What is listed in place of features that cannot be put on the wood. */
 export function unplaced(cut: CutPlan, id: string, face: FaceName, missing: readonly Missing[]): Feature {
-  return { id, face, shape: { kind: 'unplaced', what: cut.kind, missing }, ...described(cut) }
+  const what = cut.kind === 'engrave' ? 'engraving' : cut.kind
+  return { id, face, shape: { kind: 'unplaced', what, missing }, ...described(cut) }
 }
 
 /** Those of the named sizes that the drawing does not give. */

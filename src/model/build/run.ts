@@ -3,7 +3,7 @@ import type { Source } from '../../finding/source.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { GroovePlan } from '../../plan/plan.ts'
 import { isKnown } from './cut-builder.ts'
-import { resolveDistance, resolvePositive } from './resolve-size.ts'
+import { resolvePositive } from './resolve-size.ts'
 import type { Site } from './site.ts'
 
 /** Where what runs along a face stops short of its ends: in millimetres from each, absent where it runs out. */
@@ -23,7 +23,10 @@ export function resolveStops(
   available: number,
 ): Stopped | Lacking | undefined {
   const { context } = site
-  const sizes = stopped.map(({ side, distance }) => ({ side, size: resolveDistance(context, distance) }))
+  const sizes = stopped.map(({ side, distance }) => ({
+    side,
+    size: resolvePositive(context, distance, 'the distance to the stop'),
+  }))
   const long = length && resolvePositive(context, length, 'the length')
   if (sizes.some(({ size }) => size === undefined) || (length && long === undefined)) return undefined
   if (long === 'unknown') return { missing: 'length' }
@@ -33,19 +36,17 @@ export function resolveStops(
       (side.value === first) === wanted && isKnown(size) ? [size.mm] : [],
     )[0]
   let [start, end] = [from(true), from(false)]
-  if (isKnown(long)) {
-    if (start !== undefined) end = available - start - long.mm
-    else if (end !== undefined) start = available - end - long.mm
-  }
-  const left = available - (start ?? 0) - (end ?? 0)
-  if (left <= coincident) {
-    reportNoRoom(
-      site,
-      length?.source ?? stopped[0]?.distance.source ?? id.source,
-      available - left,
-      available,
-    )
+  const taken = (start ?? 0) + (end ?? 0) + (isKnown(long) ? long.mm : 0)
+  const room = available - taken
+  if (isKnown(long) ? room < -coincident : room <= coincident) {
+    const source = length?.source ?? stopped[0]?.distance.source ?? id.source
+    reportNoRoom(site, source, taken, available)
     return undefined
+  }
+  // what comes to the end runs out there
+  if (isKnown(long) && room > coincident) {
+    if (start === undefined) start = room
+    else end = room
   }
   return {
     ...(start === undefined ? {} : { first: start }),

@@ -1,9 +1,9 @@
 import type { MappingPlace } from '../../yaml/document/tree.ts'
-import { isList, sourceOf } from '../../yaml/document/tree.ts'
+import { sourceOf } from '../../yaml/document/tree.ts'
 import { fault } from '../../yaml/fault.ts'
 import { list } from '../../yaml/schema/collection.ts'
 import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
-import { located, wrongKind } from '../../yaml/schema/leaf.ts'
+import { located } from '../../yaml/schema/leaf.ts'
 import { mapping } from '../../yaml/schema/mapping.ts'
 import { type Fail, optional, type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
 import { size } from '../../yaml/schema/size.ts'
@@ -11,24 +11,16 @@ import { maxEngravedLines } from '../limits.ts'
 import type { DrawnPoint, EngravePlan } from '../plan.ts'
 import { cutId } from '../schema/cut-id.ts'
 import type { Faces } from '../schema/face.ts'
+import { pointPair } from '../schema/point-pair.ts'
 import { fromSides } from '../schema/position.ts'
 import { label } from '../schema/text.ts'
 import { type CutReaders, inWords, onFaceKeys } from './cut-kind.ts'
 import { onFace } from './on-face.ts'
 
-const wantedPoint = 'a point [x, y], such as [1/4, 1/2]'
-
-const point: Reader<DrawnPoint> = reader(
-  wantedPoint,
-  (node, fail) => {
-    if (!isList(node) || node.length !== 2) return void fail(wrongKind(node, wantedPoint))
-    const [x, y] = node.map(entry => readWithin(size, entry, fail))
-    return x && y && { x, y, source: sourceOf(node) }
-  },
-  { type: 'array', items: jsonSchemaOf(size), minItems: 2, maxItems: 2 },
+const points = list(
+  { name: 'a list of points', items: 'points of a line', most: maxEngravedLines },
+  pointPair,
 )
-
-const points = list({ name: 'a list of points', items: 'points of a line', most: maxEngravedLines }, point)
 
 /** From point to point. */
 const line: Reader<readonly DrawnPoint[]> = reader(

@@ -1,27 +1,22 @@
-import { isList, sourceOf } from '../../yaml/document/tree.ts'
 import { fault } from '../../yaml/fault.ts'
 import { listOrGroup } from '../../yaml/schema/either.ts'
 import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
-import { wrongKind } from '../../yaml/schema/leaf.ts'
 import { mapping } from '../../yaml/schema/mapping.ts'
 import { type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
-import { size } from '../../yaml/schema/size.ts'
 import type { DistancePlan, OutlinePoint } from '../plan.ts'
+import { pointPair } from './point-pair.ts'
 import { distanceKeys, fromSides, positionOf } from './position.ts'
 
-const wanted = 'a point [x, y], such as [5 1/4, 1/2]'
-
 const pair: Reader<OutlinePoint> = reader(
-  wanted,
+  pointPair.description!,
   (node, fail) => {
-    if (!isList(node) || node.length !== 2) return void fail(wrongKind(node, wanted))
-    const [x, y] = node.map(entry => readWithin(size, entry, fail))
-    if (!x || !y) return undefined
-    const along: DistancePlan = { kind: 'from-side', side: 'left', length: x }
-    const across: DistancePlan = { kind: 'from-side', side: 'bottom', length: y }
-    return { along, across, source: sourceOf(node) }
+    const read = readWithin(pointPair, node, fail)
+    if (!read) return undefined
+    const along: DistancePlan = { kind: 'from-side', side: 'left', length: read.x }
+    const across: DistancePlan = { kind: 'from-side', side: 'bottom', length: read.y }
+    return { along, across, source: read.source }
   },
-  { type: 'array', items: jsonSchemaOf(size), minItems: 2, maxItems: 2 },
+  jsonSchemaOf(pointPair),
 )
 
 const { left, right, top, bottom } = distanceKeys

@@ -37,16 +37,9 @@ export function entryWords({ members }: KeyEntry, model: Model): Words {
     case 'edge-cut':
       return ['notch ', ...showSize(shape.along, model), ' along, ', ...showSize(shape.into, model), ' in']
     case 'groove':
-      return [
-        shape.stopped ? 'stopped groove ' : 'groove ',
-        ...showSize(shape.width, model),
-        ' wide, ',
-        ...showSize(shape.depth, model),
-        ' deep',
-      ]
     case 'rebate':
       return [
-        shape.stopped ? 'stopped rebate ' : 'rebate ',
+        `${shape.stopped ? 'stopped ' : ''}${shape.kind} `,
         ...showSize(shape.width, model),
         ' wide, ',
         ...showSize(shape.depth, model),
