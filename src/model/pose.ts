@@ -29,6 +29,6 @@ export function onPlane(pose: Pose, p: Point3): Point {
   return { x: dot(d, pose.right), y: dot(d, pose.up) }
 }
 
-function dot(a: Point3, b: Point3): number {
+export function dot(a: Point3, b: Point3): number {
   return a.x * b.x + a.y * b.y + a.z * b.z
 }

@@ -4,7 +4,8 @@ import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import { apply, identity, type Matrix } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
-import { mouthOval, ovalContour } from '../../model/bore/rim.ts'
+import { mouthDepth } from '../../model/bore/mouth.ts'
+import { mouthOval, type Oval, ovalContour, rimOval } from '../../model/bore/rim.ts'
 import type { Bore, Placed } from '../../model/feature.ts'
 
 /** What a feature takes away, as seen on a plane: of a hole that leans or has a mouth, what is gone of the face. */
@@ -19,7 +20,11 @@ export type Cut = {
   readonly to: number
   /** It leans, so that farther in it is not where it is seen; it enters so deep in the wood, by one face or the other. */
   readonly leansFrom?: number
+  /** Of a hole with a mouth: the hole itself, and the mouth, which ends sooner. */
+  readonly layers?: readonly [Layer, Layer]
 }
+
+type Layer = Pick<Cut, 'region' | 'disc' | 'bounds' | 'from' | 'to'>
 
 export type Disc = { readonly centre: Point; readonly radius: number }
 
@@ -44,12 +49,17 @@ export function cutOf(
   const centre = apply(onPlane, shape.centre)
   const own = { bore: shape, centre, radius: shape.diameter.mm / 2 }
   const leans = shape.lean ? { leansFrom: behind ? depth : 0 } : {}
-  return { feature, ...faceOfBore(shape, centre, onPlane), ...span, ...leans, ...own }
+  const seen = seenOval(mouthOval(shape), centre, onPlane)
+  const whole = { feature, ...seen, ...span, ...leans, ...own }
+  if (!shape.mouth) return whole
+  const mouthDeep = mouthDepth(shape) * straightIn
+  const mouthSpan = behind ? { from: depth - mouthDeep, to: depth } : { from: 0, to: mouthDeep }
+  const hole = { ...seenOval(rimOval(shape), centre, onPlane), ...span }
+  return { ...whole, layers: [hole, { ...seen, ...mouthSpan }] }
 }
 
-/** What is gone of the face where a hole enters. */
-function faceOfBore(bore: Bore, centre: Point, onPlane: Matrix): Pick<Cut, 'region' | 'disc' | 'bounds'> {
-  const oval = mouthOval(bore)
+/** What a hole or its mouth takes of the face. */
+function seenOval(oval: Oval, centre: Point, onPlane: Matrix): Pick<Cut, 'region' | 'disc' | 'bounds'> {
   if (oval.along !== oval.across) {
     const region = { outer: transformContour(ovalContour(oval), onPlane), holes: [] }
     return { region, bounds: regionBounds(region) }
@@ -73,6 +83,12 @@ export function shareDepth(a: Cut, b: Cut): boolean {
   const [[aFrom, aTo], [bFrom, bTo]] = [whereSeen(a), whereSeen(b)]
   if (aFrom < aTo && bFrom < bTo) return aFrom < bTo && bFrom < aTo
   return aFrom <= bTo && bFrom <= aTo
+}
+
+/** The parts of a cut, each as deep as it goes. */
+export function layersOf(cut: Cut): readonly Cut[] {
+  const { layers, ...whole } = cut
+  return layers?.map(layer => ({ ...whole, ...layer })) ?? [cut]
 }
 
 /** A leaning hole is where it is seen at its own face alone. */

@@ -7,7 +7,7 @@ import { coincident } from '../../number/tolerance.ts'
 import { mm, placeOfFeature, wordFor } from '../place.ts'
 import type { Rule } from '../rule.ts'
 import { type Cut, isHole } from '../subject/cut.ts'
-import { woodBetween } from './apart.ts'
+import { nearestLayers } from './apart.ts'
 import { nearPairs } from './pairs.ts'
 
 /** Two cuts of one face that run into each other. Front and back are one face to what goes so deep that it meets. */
@@ -16,8 +16,9 @@ export const featuresMeet: Rule<'features-meet'> = {
     parts.flatMap(({ part, planes }) =>
       planes.flatMap(({ cuts }) =>
         nearPairs(cuts, coincident)
-          .filter(([a, b]) => woodBetween(a, b) <= coincident)
-          .flatMap(([a, b]) => judge(part, a, b)),
+          .map(([a, b]) => nearestLayers(a, b))
+          .filter(({ apart }) => apart <= coincident)
+          .flatMap(({ pair: [a, b] }) => judge(part, a, b)),
       ),
     ),
   explanation: {
@@ -69,7 +70,7 @@ function isWithin(inner: Cut, outer: Cut): boolean {
 /** How far the one reaches into the other: the lesser side of what they have in common. */
 function overlapOf(a: Cut, b: Cut): number {
   if (a.disc && b.disc) {
-    return Math.min(Math.max(0, -woodBetween(a, b)), 2 * a.disc.radius, 2 * b.disc.radius)
+    return Math.min(Math.max(0, -nearestLayers(a, b).apart), 2 * a.disc.radius, 2 * b.disc.radius)
   }
   const common = intersection([a.region], [b.region])
   if (!common.ok || common.value.length === 0) return 0

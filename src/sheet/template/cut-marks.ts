@@ -1,13 +1,15 @@
 import { pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { circle } from '../../geometry/shape/circle.ts'
 import { isPlaced, type Placed } from '../../model/feature.ts'
 import type { Solid } from '../../model/part.ts'
 import { onPlane, toPart } from '../../model/pose.ts'
+import { boreMarks } from './bore-marks.ts'
 import { holeMarks } from './hole-marks.ts'
 
 /**
- * What shows on the front: everything that is cut from there, and bores that come through from the back, where they
- * come out. The rest is on other faces and listed apart.
+ * What shows on the front: everything that is cut from there, and bores that come straight through from the back,
+ * where they come out. The rest is on other faces and listed apart.
  */
 export function seenFromFront(solid: Solid): {
   readonly seen: readonly Placed[]
@@ -18,7 +20,7 @@ export function seenFromFront(solid: Solid): {
   for (const feature of solid.features.filter(isPlaced)) {
     const { face, shape } = feature
     if (face === 'front') seen.push(feature)
-    else if (face === 'back' && shape.kind === 'bore' && shape.depth === 'through') {
+    else if (face === 'back' && shape.kind === 'bore' && shape.depth === 'through' && !shape.lean) {
       const centre = onPlane(solid.faces.front.pose, toPart(solid.faces.back.pose, shape.centre))
       seen.push({ ...feature, shape: { ...shape, centre } })
     } else elsewhere.push(feature)
@@ -31,15 +33,16 @@ export function cutMarks(feature: Placed, subject: string): readonly Mark[] {
   const { shape } = feature
   switch (shape.kind) {
     case 'bore':
-      // a row is bored against a fence, where a prick would pull the bit off the line
-      return holeMarks(shape.centre, shape.diameter.mm / 2, subject, feature.row === undefined)
+      return boreMarks(feature, shape, subject)
     case 'pocket':
       return [pathMark({ layer: 'cut', subject }, 'cut', [shape.region.outer])]
     case 'cut-out': {
       const { region, entry } = shape
       const line = pathMark({ layer: 'cut', subject }, 'cut', [region.outer])
       if (entry === undefined) return [line]
-      return [line, ...holeMarks(entry.centre, entry.diameter / 2, `${subject}.entry`, true)]
+      const radius = entry.diameter / 2
+      const rim = circle(entry.centre, radius)
+      return [line, ...holeMarks(entry.centre, rim, radius, `${subject}.entry`, true)]
     }
     case 'edge-cut':
       return []

@@ -7,6 +7,7 @@ import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
 import { boxAbout } from '../label/find-place.ts'
 import type { Stretch } from '../label/touch.ts'
+import { boreReach } from './bore-marks.ts'
 import { crossReach } from './hole-marks.ts'
 
 /** What a letter belongs to: a ring with its cross, or what is cut out. */
@@ -16,7 +17,7 @@ export type Target =
 
 export function targetOf({ shape }: Placed): Target {
   return shape.kind === 'bore'
-    ? { kind: 'ring', centre: shape.centre, radius: shape.diameter.mm / 2 }
+    ? { kind: 'ring', centre: shape.centre, radius: boreReach(shape) }
     : { kind: 'region', region: shape.region }
 }
 

@@ -10,6 +10,7 @@ import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
+import { wayOutMarks } from './bore-marks.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
 import { referenceEndOf } from './from-datums.ts'
@@ -61,6 +62,7 @@ export function onPart(
   if (outline !== edge) board.draw([pathMark({ layer: 'cut', subject: part.id }, 'hidden', linesOf(edge))])
   board.draw(roughCutMarks(outline, part, workshop))
   board.draw(cuts.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
+  board.draw(wayOutMarks(solid, part.id))
   const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
   const sawnOut = cuts.flatMap(({ shape }) => (shape.kind === 'cut-out' ? [shape.region] : []))
   const inOne = (regions: readonly Region[], p: Point) => regions.some(r => pointInRegion(r, p) === 'inside')
