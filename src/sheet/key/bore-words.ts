@@ -34,13 +34,17 @@ export function depthWords(depth: Depth, model: Model): Words {
   return depth === 'through' ? [', through'] : [', ', ...showSize(depth, model), ' deep']
 }
 
-/** How the drill press is set for a bore that leans; nothing for one that stands. */
+/**
+ * How the table of the drill press is set for a bore that leans; nothing for one that stands. A rod in the hole stands
+ * upright when the table is tilted, so the side that it leans to is the high one.
+ */
 export function tableWords({ lean }: Bore, { sideName }: Pick<BoreContext, 'sideName'>): string | undefined {
   if (lean === undefined) return undefined
   const tilt = `Table tilted ${angleText(tableTilt({ lean }))}`
   const { from, to, angle } = sightLine(lean)
-  if (to === undefined) return `${tilt} along the sight line, which leads to ${sideName(from)}.`
-  return `${tilt} along the sight line, which leads ${angleText(angle)} from ${sideName(from)} toward ${sideName(to)}.`
+  if (to === undefined) return `${tilt}, uphill toward ${sideName(from)}.`
+  const way = `${angleText(angle)} from ${sideName(from)} toward ${sideName(to)}`
+  return `${tilt}, uphill along the sight line: ${way}.`
 }
 
 /** "8° toward the right and 5° toward the top" */

@@ -88,9 +88,9 @@ function column(lines: readonly KeyLine[], at: Point, width: number, fonts: Font
     switch (line.kind) {
       case 'entry': {
         const room = width - letterColumn
+        const letter: Cell = { words: [line.letter], x: 0, bold: true }
         wrapWords(line.words, fonts.regular, lettering.large, room).forEach((words, i) => {
-          const letter: readonly Cell[] = i === 0 ? [{ words: [line.letter], x: 0, bold: true }] : []
-          write([{ words, x: letterColumn }, ...letter], lettering.large)
+          write([...(i === 0 ? [letter] : []), { words, x: letterColumn }], lettering.large)
         })
         if (line.setUp !== undefined) writeWrapped(line.setUp, letterColumn)
         writeWrapped(line.names, letterColumn)

@@ -107,7 +107,7 @@ function leaningLegend({ features }: Solid): readonly string[] {
   return [
     ...(here
       ? [
-          'Line with an arrow: the sight line; a rod in the hole leans the way of the arrow, the bit goes in the other way.',
+          'Line with an arrow: the sight line. A rod in the hole leans the way of the arrow; the bit goes in the other way.',
         ]
       : []),
     ...(dashed ? ['Dashed ellipse: where it comes out on the back.'] : []),
