@@ -1,6 +1,7 @@
 import { sayFace } from '../../finding/face-name.ts'
-import type { BorePlan, CutPlan, WrittenLength } from '../../plan/plan.ts'
+import type { CutPlan, WrittenLength } from '../../plan/plan.ts'
 import type { Block, Entry, Field } from '../../sheet/cards/card.ts'
+import { boredEntries } from './bored-entries.ts'
 import { cardValue, type Knowing } from './card-value.ts'
 import { fromSide, placeEntries, said } from './place-entries.ts'
 
@@ -29,11 +30,9 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
   })
   const depth = (written: WrittenLength | undefined): Entry =>
     written === undefined ? said('depth', 'through') : size('depth', written)
-  const diameter = (bore: BorePlan): Entry =>
-    bore.kind === 'diameter' ? size('diameter', bore.diameter) : said('diameter', `for ${bore.pin.value}`)
   switch (cut.kind) {
     case 'hole':
-      return [...placeEntries(cut.at, knowing), diameter(cut.bore), depth(cut.depth)]
+      return [...placeEntries(cut.at, knowing), ...boredEntries(cut, knowing)]
     case 'row': {
       const run: Entry =
         cut.run.kind === 'last'
@@ -43,22 +42,20 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
               from: cut.run.toward.value,
               value: cardValue(cut.run.spacing, knowing),
             }
-      return [...placeEntries(cut.at, knowing), run, diameter(cut.bore), depth(cut.depth)]
+      return [...placeEntries(cut.at, knowing), run, ...boredEntries(cut, knowing)]
     }
     case 'grid':
       return [
         ...placeEntries(cut.at, knowing),
         size('spacing along', cut.spacing[0]),
         size('spacing across', cut.spacing[1]),
-        diameter(cut.bore),
-        depth(cut.depth),
+        ...boredEntries(cut, knowing),
       ]
     case 'hole-circle':
       return [
         ...placeEntries(cut.at, knowing),
         size('circle of centres', cut.circle),
-        diameter(cut.bore),
-        depth(cut.depth),
+        ...boredEntries(cut, knowing),
       ]
     case 'slot':
       return [
