@@ -31,6 +31,8 @@ export type Choices = {
   readonly shop?: PlanText
   /** The kinds of sheet to print, the cover among them; all of them unless given. */
   readonly sheets?: readonly string[]
+  /** `PART.ROW`: the drill strips for that row or hole and nothing else, whatever parts and sheets are asked for. */
+  readonly strip?: string
   /** One template for each piece, unless one for all pieces of a hand is asked for. */
   readonly copies?: Copies
   /** The edge that the printer cannot reach, as a length, the same on all four sides. */
@@ -47,6 +49,8 @@ export type SvgChoices = {
   readonly lines?: Lines
   /** Whether there is text; unless it is said, on pages and not in the files for machines. */
   readonly text?: boolean
+  /** Whether the files for machines hold what is engraved, in a group of its own; unless it is said, they do not. */
+  readonly engraving?: boolean
   /**
    * The width, in millimetres or as it is typed, of what parts the wood: the files for machines have their lines moved into
    * the waste by half of it. Pages never have: whoever saws by hand keeps to the line.

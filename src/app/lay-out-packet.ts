@@ -1,11 +1,11 @@
 import type { Packet, Page, Paper } from '../drawing/page.ts'
 import type { Finding, FindingOf } from '../finding/finding.ts'
 import type { LengthStyle } from '../length/precision.ts'
-import type { Model } from '../model/part.ts'
+import type { Model, Part } from '../model/part.ts'
 import type { Misfit } from '../paper/fill-pages.ts'
 import { layOutPages } from '../paper/lay-out-pages.ts'
 import type { SheetToLay } from '../paper/sheet-to-lay.ts'
-import { makeSheets } from '../sheet/registry.ts'
+import { makeSheets, shapesFor } from '../sheet/registry.ts'
 import type { Sheet } from '../sheet/sheet.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { defaultWorkshop } from '../workshop/defaults.ts'
@@ -13,6 +13,7 @@ import type { Workshop } from '../workshop/workshop.ts'
 import { choosePage } from './choose-page.ts'
 import { chooseParts } from './choose-parts.ts'
 import { chooseSheets } from './choose-sheets.ts'
+import { chooseStrip, noEdgeForStrip } from './choose-strip.ts'
 import type { Choices } from './inputs.ts'
 import { layOutCover } from './lay-out-cover.ts'
 import { seamFindings } from './seam-findings.ts'
@@ -23,6 +24,8 @@ export type LaidPacket = {
   /** No packing has fewer pages than this, by the areas of what is on them. */
   readonly areaBound: number
   readonly sheets: readonly Sheet[]
+  /** Of every part whose shape is on the paper, template or not: what machines cut by. */
+  readonly shapes: () => readonly Sheet[]
   readonly findings: readonly Finding[]
 }
 
@@ -49,16 +52,31 @@ export function layOutPacket(
     workshop: defaultWorkshop,
   },
 ): LaidPacket {
-  const { parts, findings: unknownParts } = chooseParts(model, choices.parts)
+  const strip = choices.strip === undefined ? undefined : chooseStrip(model, choices.strip)
+  const { parts, findings: unknownParts } =
+    strip === undefined ? chooseParts(model, choices.parts) : partOf(strip)
   const chosen = choosePage(choices, model.units, before.workshop)
-  const kinds = chooseSheets(choices.sheets)
+  const kinds = chooseSheets(strip === undefined ? choices.sheets : ['strip'])
   const about = { title: model.title, language: 'en', ...(date === undefined ? {} : { date }) }
   const unusable = [...unknownParts, ...('findings' in chosen ? chosen.findings : []), ...kinds.findings]
   if ('findings' in chosen || unusable.length > 0)
-    return { packet: { ...about, pages: [] }, count: 0, areaBound: 0, sheets: [], findings: unusable }
+    return {
+      packet: { ...about, pages: [] },
+      count: 0,
+      areaBound: 0,
+      sheets: [],
+      shapes: () => [],
+      findings: unusable,
+    }
   const { paper, printer: reached, overlap } = chosen.page
   const workshop = { ...before.workshop, printer: reached }
-  const context = { model: { ...model, parts }, workshop, fonts, copies: choices.copies ?? 'piece' }
+  const context = {
+    model: { ...model, parts },
+    workshop,
+    fonts,
+    copies: choices.copies ?? 'piece',
+    ...(strip !== undefined && 'strip' in strip ? { strip: strip.strip } : {}),
+  }
   const options = {
     paper,
     units: model.units,
@@ -71,6 +89,7 @@ export function layOutPacket(
   const findings = [
     ...laid.misfits.map(misfit => misfitFinding(misfit, sheets, paper)),
     ...laid.large.flatMap(large => seamFindings(large, sheets)),
+    ...(choices.strip !== undefined && sheets.length === 0 ? [noEdgeForStrip(choices.strip)] : []),
   ]
   const covered = { laid, sheets, findings: [...before.findings, ...findings], style: before.style }
   // where nothing of what is wanted could be laid out, there is nothing for a cover to lead to
@@ -82,12 +101,22 @@ export function layOutPacket(
     count,
     areaBound: cover.count + laid.areaBound,
     sheets,
+    shapes: () => shapesFor(context, kinds.makers),
     findings,
   }
 }
 
-function toLay({ id, part, drawings, large }: Sheet): SheetToLay {
-  return { id, group: part, drawings, ...(large === undefined ? {} : { large }) }
+/** The one part that a strip is for, and what is wrong where there is none. */
+function partOf(strip: ReturnType<typeof chooseStrip>): {
+  readonly parts: readonly Part[]
+  readonly findings: readonly Finding[]
+} {
+  return 'part' in strip ? { parts: [strip.part], findings: [] } : { parts: [], findings: strip.findings }
+}
+
+function toLay({ id, part, drawings, otherwise, large }: Sheet): SheetToLay {
+  const instead = otherwise === undefined ? {} : { otherwise }
+  return { id, group: part, drawings, ...instead, ...(large === undefined ? {} : { large }) }
 }
 
 /** Both lists of pages, from the beginning as often as they are asked for. */

@@ -8,11 +8,15 @@ import type { NamedBytes, SvgChoices } from './inputs.ts'
 /** A file for a cutting machine of each shape that is cut, however many pieces have it, and what the kerf does not go into. */
 export function machineFiles(
   sheets: readonly Sheet[],
-  { lines, text, kerf = 0 }: Omit<SvgChoices, 'kerf'> & { readonly kerf?: number },
+  { lines, text, engraving, kerf = 0 }: Omit<SvgChoices, 'kerf'> & { readonly kerf?: number },
   language: string,
   fonts: Fonts,
 ): { readonly files: readonly NamedBytes[]; readonly findings: readonly Finding[] } {
-  const options = { ...(lines === undefined ? {} : { lines }), ...(text === true ? { text: fonts } : {}) }
+  const options = {
+    ...(lines === undefined ? {} : { lines }),
+    ...(text === true ? { text: fonts } : {}),
+    ...(engraving === true ? { engraving } : {}),
+  }
   const limit = Number.isFinite(kerf) ? { limit: { value: kerf, unit: 'mm' as const } } : {}
   const encoder = new TextEncoder()
   const files: NamedBytes[] = []

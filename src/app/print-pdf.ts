@@ -1,3 +1,4 @@
+import type { Finding } from '../finding/finding.ts'
 import { renderPdf } from '../render/pdf/render-pdf.ts'
 import type { Found } from './found.ts'
 import type { Choices, PlanText, Surroundings } from './inputs.ts'
@@ -25,8 +26,17 @@ export async function printPdf(plan: PlanText, choices: Choices, around: Surroun
     style,
     workshop: job.workshop,
   })
-  const all = [...findings, ...laid.findings, ...lettersMissing(laid, fonts)]
+  const all = [...concerning(findings, choices.strip), ...laid.findings, ...lettersMissing(laid, fonts)]
   if (laid.count === 0) return { pages: 0, areaBound: 0, findings: all, texts, style }
   const pdf = await renderPdf(toldPages(laid.packet, laid.count, around.progress), fonts, around.version)
   return { pdf, pages: laid.count, areaBound: laid.areaBound, findings: all, texts, style }
+}
+
+/** Who asks for one strip is told of its part and of the plan, and not of the other parts. */
+function concerning(findings: readonly Finding[], strip: Choices['strip']): readonly Finding[] {
+  const [part] = strip?.split(/[./]/, 1) ?? []
+  if (part === undefined) return findings
+  return findings.filter(({ places }) =>
+    places.every(place => place.part === undefined || place.part === part),
+  )
 }

@@ -38,7 +38,7 @@ export function printSvg(
     const name = `page-${String(page.number).padStart(digits, '0')}.svg`
     files.push({ name, bytes: encoder.encode(renderSvgPage(page, laid.packet, fonts, svg)) })
   }
-  const machine = machineFiles(laid.sheets, { ...svg, kerf: chosen.mm }, laid.packet.language, fonts)
+  const machine = machineFiles(laid.shapes(), { ...svg, kerf: chosen.mm }, laid.packet.language, fonts)
   return {
     files: [...files, ...machine.files],
     pages: laid.count,

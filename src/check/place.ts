@@ -28,6 +28,11 @@ export function wordFor({ shape }: Placed): string {
       return 'cut-out'
     case 'edge-cut':
       return 'notch'
+    case 'engraved-lines':
+    case 'engraved-text':
+      return 'engraving'
+    default:
+      return shape.kind
   }
 }
 

@@ -1,6 +1,9 @@
 #!/usr/bin/env node
 import process from 'node:process'
+import { optimiseLater } from './optimise-later.ts'
 import { run } from './run.ts'
+
+optimiseLater()
 
 // who reads our output may stop before the end, as `head` does; that is no fault
 for (const stream of [process.stdout, process.stderr]) {

@@ -9,6 +9,7 @@ import { addPrinter } from './command/printer.ts'
 import { addScale } from './command/scale.ts'
 import { addSchema } from './command/schema.ts'
 import { addShop } from './command/shop.ts'
+import { addStrip } from './command/strip.ts'
 import { addSvg } from './command/svg.ts'
 import type { Shell } from './shell.ts'
 import { version } from './version.ts'
@@ -32,6 +33,7 @@ export function buildProgram(shell: Shell, done: Done): Command {
       writeErr: () => undefined,
     })
   addPrint(program, shell, done)
+  addStrip(program, shell, done)
   addSvg(program, shell, done)
   addCheck(program, shell, done)
   addNew(program, shell, done)

@@ -5,7 +5,7 @@ import type { Words } from '../text/words.ts'
 import type { LineRole } from './line-role.ts'
 
 /** What a viewer or a machine can show or hide by itself. */
-export type Layer = 'cut' | 'drill' | 'dimension' | 'text' | 'paper'
+export type Layer = 'cut' | 'drill' | 'engrave' | 'dimension' | 'text' | 'paper'
 
 /** Lines along contours, their middle on the contour. */
 export type Path = { readonly kind: 'path'; readonly role: LineRole; readonly contours: readonly Contour[] }

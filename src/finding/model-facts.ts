@@ -74,6 +74,16 @@ export type ShapeFacts = {
   'corner-no-room': { readonly corner: string; readonly why: string; readonly size: Quantity }
   /** The points of a curve stand on each other. */
   'curve-impossible': { readonly points: Quantity }
+  /** Two faces that have no arris in common to work along: `why` says what they have instead. */
+  'no-arris': {
+    readonly face: string
+    readonly edge: string
+    readonly why: 'apart' | 'corner' | 'all'
+  }
+  /** An end or edge that is curved, or not there, so that nothing is worked along it. */
+  'no-straight-edge': { readonly edge: string }
+  /** A groove or rebate whose stops meet. */
+  'nothing-to-run-in': { readonly stops: Quantity; readonly available: Quantity }
   /** A ring of which nothing is left, or a taper that comes to a point before the end. */
   'nothing-left': { readonly what: string; readonly size: Quantity; readonly limit: Quantity }
 }

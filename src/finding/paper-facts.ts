@@ -46,6 +46,10 @@ export type PaperFacts = {
   'letters-missing': { readonly codes: string }
   /** A part asked for that the plan does not have. */
   'unknown-part': { readonly found: string; readonly nearest?: string; readonly allowed: string }
+  /** What should name a row of a part, and does not. */
+  'unusable-reference': { readonly found: string; readonly example: string; readonly nearest?: string }
+  /** A cut of which there is no drill strip; `why` is the end of a sentence: "it is not bored". */
+  'no-strip': { readonly found: string; readonly why: string }
   /** A kind of sheet asked for that there is not. */
   'unknown-sheet': { readonly found: string; readonly nearest?: string; readonly allowed: string }
   /** A paper asked for that does not exist or cannot be printed on. */

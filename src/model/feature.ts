@@ -1,7 +1,7 @@
 import type { DistanceFrom, FaceName } from '../finding/face-name.ts'
 import type { Side } from '../finding/side.ts'
 import type { Source } from '../finding/source.ts'
-import type { Region } from '../geometry/shape/contour.ts'
+import type { Contour, Region } from '../geometry/shape/contour.ts'
 import type { Point } from '../geometry/shape/point.ts'
 import type { CutPlan } from '../plan/cut-plan.ts'
 import type { FitName } from '../plan/fit-plan.ts'
@@ -88,6 +88,78 @@ export type EdgeCut = {
   readonly into: Size
 }
 
+/** A channel with a flat floor, as seen on the face: two straight sides, and ends where it stops. */
+export type Groove = {
+  readonly kind: 'groove'
+  readonly region: Region
+  /** Which way of the face it runs: along its own x or its own y. */
+  readonly runs: 'x' | 'y'
+  readonly width: Size
+  readonly depth: Size
+  /** Whether it stops short of an end. */
+  readonly stopped: boolean
+}
+
+/**
+ * What is worked along an arris: the strip of the front or back, whichever is the feature's face, beside the end or
+ * edge that it meets there. The line where the strip begins is tagged {@link lineOfStrip}.
+ */
+type AlongArris = { readonly edge: FaceName; readonly region: Region }
+
+/** The same, where `all` is the whole rim of the face, or the rim of what is open in it. */
+type AlongRim = { readonly edge: FaceName | 'all'; readonly region: Region }
+
+/** A step along an arris, so wide on the face and so deep into it. */
+export type Rebate = AlongArris & {
+  readonly kind: 'rebate'
+  readonly width: Size
+  readonly depth: Size
+  readonly stopped: boolean
+}
+
+/**
+ * An end or edge that is out of square: the strip that the feature's face loses, right through the thickness to
+ * nothing on the opposite face.
+ */
+export type Bevel = AlongArris & {
+  readonly kind: 'bevel'
+  /** From square, in radians. */
+  readonly angle: number
+  /** How much shorter the feature's face is than the opposite one: thickness × tan(angle). */
+  readonly shorter: Size
+}
+
+/** An arris cut off aslant, so wide on the face and so deep down the edge. */
+export type Chamfer = AlongRim & {
+  readonly kind: 'chamfer'
+  readonly width: Size
+  readonly depth: Size
+}
+
+/** An arris rounded by a quarter circle. */
+export type RoundOver = AlongRim & { readonly kind: 'round-over'; readonly radius: Size }
+
+/** Lines worked into a face, as seen on it. */
+export type EngravedLines = {
+  readonly kind: 'engraved-lines'
+  readonly paths: readonly Contour[]
+  /** Absent: as deep as shows. */
+  readonly depth?: Size
+}
+
+/** A text worked into a face. It reads from left to right on both hands of a part. */
+export type EngravedText = {
+  readonly kind: 'engraved-text'
+  readonly text: string
+  /** Of a capital letter. */
+  readonly height: Size
+  /** On the base line, at the point of it that `align` names. */
+  readonly at: Point
+  readonly align: 'start' | 'middle' | 'end'
+  /** Absent: as deep as shows. */
+  readonly depth?: Size
+}
+
 /** What a feature lacks before it can be put on the wood. */
 export type Missing =
   /** No distance in the direction between these two sides of its face. */
@@ -116,6 +188,20 @@ export type RowPlace = {
   readonly line?: number
 }
 
+/** Everything that can be cut into the wood. */
+export type Shape =
+  | Bore
+  | Pocket
+  | CutOut
+  | EdgeCut
+  | Groove
+  | Rebate
+  | Bevel
+  | Chamfer
+  | RoundOver
+  | EngravedLines
+  | EngravedText
+
 export type Feature = {
   /** As in the plan; in a row, the row's name and the number: "rail-posts.3". On several faces: "peg.front". */
   readonly id: string
@@ -123,7 +209,7 @@ export type Feature = {
   readonly cut: string
   /** The face that the tool enters by. */
   readonly face: FaceName
-  readonly shape: Bore | Pocket | CutOut | EdgeCut | Unplaced
+  readonly shape: Shape | Unplaced
   readonly row?: RowPlace
   readonly label?: string
   readonly note?: string
@@ -133,7 +219,7 @@ export type Feature = {
 }
 
 /** A feature that has its place: everything but what is unplaced. */
-export type Placed = Feature & { readonly shape: Exclude<Feature['shape'], Unplaced> }
+export type Placed = Feature & { readonly shape: Shape }
 
 export function isPlaced(feature: Feature): feature is Placed {
   return feature.shape.kind !== 'unplaced'

@@ -2,7 +2,7 @@ import { type Side, sides } from '../finding/side.ts'
 import { regionBounds } from '../geometry/measure/bounds.ts'
 import type { Region } from '../geometry/shape/contour.ts'
 import { apply, type Matrix, mirrorAcross } from '../geometry/shape/matrix.ts'
-import { transformRegion } from '../geometry/shape/transform.ts'
+import { transformContour, transformRegion } from '../geometry/shape/transform.ts'
 import type { Extent } from './box-faces.ts'
 import type { Feature } from './feature.ts'
 import { type Face, faceOf, type Solid } from './part.ts'
@@ -75,11 +75,27 @@ function mirrorFeature(solid: Solid, feature: Feature): Feature {
       const moved = entry && { entry: { ...entry, centre: apply(matrix, entry.centre) } }
       return { ...feature, shape: { ...shape, region: mirrored(shape.region), ...moved } }
     }
+    case 'engraved-lines': {
+      const paths = shape.paths.map(path => transformContour(path, matrix))
+      return { ...feature, shape: { ...shape, paths } }
+    }
+    case 'engraved-text': {
+      const align = otherWay[shape.align]
+      return { ...feature, shape: { ...shape, at: apply(matrix, shape.at), align } }
+    }
     case 'pocket':
       return { ...feature, shape: { ...shape, region: mirrored(shape.region), angle: 0 - shape.angle } }
     case 'edge-cut':
+    case 'groove':
+    case 'rebate':
+    case 'bevel':
+    case 'chamfer':
+    case 'round-over':
       return { ...feature, shape: { ...shape, region: mirrored(shape.region) } }
     case 'unplaced':
       return feature
   }
 }
+
+/** A text reads from left to right on both hands, so what it begins at on the one it ends at on the other. */
+const otherWay = { start: 'end', middle: 'middle', end: 'start' } as const

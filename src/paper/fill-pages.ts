@@ -25,7 +25,7 @@ export type PageContent = {
 /** A sheet that goes over several pages. */
 export type TiledSheet = TiledDrawing & { readonly sheet: number; readonly drawing: Drawing }
 
-/** A sheet that would take more pages than anybody joins, with the room it wants and the room there is, in millimetres. */
+/** A sheet that would take more pages than anybody joins, or that has to be on one and fits none, with the room it wants and the room there is, in millimetres. */
 export type Misfit = { readonly id: string; readonly wanted: Extent; readonly available: Extent }
 
 export type FilledPages = {
@@ -64,9 +64,18 @@ export function fillPages(
   const whole: { readonly sheet: number; readonly drawings: readonly Drawing[] }[] = []
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
-  sheets.forEach(({ id, drawings, large: apart }, sheet) => {
-    if (fits(drawings)) {
-      whole.push({ sheet, drawings })
+  sheets.forEach(({ id, drawings, otherwise = [], large: apart }, sheet) => {
+    const fitting = [{ drawings }, ...otherwise].find(
+      one => fits(one.drawings) && (!('beside' in one) || fits(one.beside)),
+    )
+    if (fitting !== undefined) {
+      whole.push({ sheet, drawings: fitting.drawings })
+      if ('beside' in fitting) whole.push({ sheet, drawings: fitting.beside })
+      return
+    }
+    const last = otherwise.at(-1)
+    if (last !== undefined) {
+      misfits.push({ id, wanted: extentOf(last.drawings[0].bounds), available: rooms[0]! })
       return
     }
     const [drawing, beside] =

@@ -6,8 +6,16 @@ export type SheetToLay = {
   /** What belongs together, such as the pieces of one part, has the same group. */
   readonly group: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
-  /** How it is drawn when no page holds it. */
+  /** What may be printed in its place when no page holds it; the first that pages hold is. */
+  readonly otherwise?: readonly SheetInstead[]
+  /** How it goes over several pages when no page holds it. */
   readonly large?: LargeSheet
+}
+
+/** What is laid whole, and what lies beside it or on another page. */
+export type SheetInstead = {
+  readonly drawings: readonly [Drawing, ...Drawing[]]
+  readonly beside?: readonly [Drawing, ...Drawing[]]
 }
 
 /** A sheet that goes over several pages: what is cut into tiles, and what lies beside it wherever a page has room. */

@@ -16,9 +16,11 @@ type CutBase = {
   readonly source: Source
 }
 
+type Faces = readonly [Located<FaceName>, ...Located<FaceName>[]]
+
 /** What is cut into a face: the same on each face named. */
 type OnFaces = CutBase & {
-  readonly on: readonly [Located<FaceName>, ...Located<FaceName>[]]
+  readonly on: Faces
   readonly at: PositionPlan
 }
 
@@ -135,4 +137,96 @@ export type EntryPlan = {
   readonly source: Source
 }
 
-export type CutPlan = HolePlan | RowPlan | GridPlan | HoleCirclePlan | SlotPlan | NotchPlan | CutOutPlan
+/** What is worked along a face or an edge, and where it stops short of the ends; no stop: from end to end. */
+type Run = {
+  /** How far it stops short of an end. */
+  readonly stopped: readonly { readonly side: Located<DistanceFrom>; readonly distance: WrittenLength }[]
+  /** How long it is from its one stop. */
+  readonly length?: WrittenLength
+}
+
+/** A channel with a flat floor along a face; `at` is the place of its near side. */
+export type GroovePlan = CutBase &
+  Run & {
+    readonly kind: 'groove'
+    readonly on: Faces
+    /** Which of the face's two directions it runs in. */
+    readonly runs: 'along' | 'across'
+    readonly at?: DistancePlan
+    readonly width: WrittenLength
+    readonly depth: WrittenLength
+  }
+
+/** A step out of the arris between a face and one of its edges: so wide on the face, so deep into it. */
+export type RebatePlan = CutBase &
+  Run & {
+    readonly kind: 'rebate'
+    readonly on: Faces
+    readonly edge: Located<FaceName>
+    readonly width: WrittenLength
+    readonly depth: WrittenLength
+  }
+
+/** An end or edge out of square to the face; `angle` counts from square, and the part is shorter on `short`. */
+export type BevelPlan = CutBase & {
+  readonly kind: 'bevel'
+  readonly on: Faces
+  readonly angle: WrittenAngle
+  readonly short: Located<'front' | 'back'>
+}
+
+/** The arrises of a face that are eased; `all`: all round, inside edges too. */
+type Arrises = CutBase & {
+  readonly on: Faces
+  readonly edges: 'all' | readonly Located<FaceName>[]
+}
+
+/** Cut off aslant, so wide on the face and so deep down the edge. */
+export type ChamferPlan = Arrises & {
+  readonly kind: 'chamfer'
+  readonly width: WrittenLength
+  readonly depth: WrittenLength
+}
+
+/** Rounded by a quarter circle. */
+export type RoundOverPlan = Arrises & { readonly kind: 'round-over'; readonly radius: WrittenLength }
+
+/** Lines or letters worked into a face, so deep that they show. */
+export type EngravePlan = CutBase & {
+  readonly kind: 'engrave'
+  readonly on: Faces
+  readonly drawing:
+    | {
+        readonly kind: 'text'
+        readonly text: Located<string>
+        /** Of a capital letter. */
+        readonly height: WrittenLength
+        readonly at: FromSides
+      }
+    /** Each line from point to point; one that comes back to where it began is closed. */
+    | {
+        readonly kind: 'lines'
+        readonly lines: readonly (readonly DrawnPoint[])[]
+        /** Absent: the points count from the face's own lower left corner. */
+        readonly at?: PositionPlan
+      }
+  readonly depth?: WrittenLength
+}
+
+/** So far to the right and up, as the face is seen. */
+export type DrawnPoint = { readonly x: WrittenLength; readonly y: WrittenLength; readonly source: Source }
+
+export type CutPlan =
+  | HolePlan
+  | RowPlan
+  | GridPlan
+  | HoleCirclePlan
+  | SlotPlan
+  | NotchPlan
+  | CutOutPlan
+  | GroovePlan
+  | RebatePlan
+  | BevelPlan
+  | ChamferPlan
+  | RoundOverPlan
+  | EngravePlan

@@ -25,6 +25,9 @@ export const maxIdLength = 64
 /** Steps of one outline, and points of one of its curves. */
 export const maxSteps = 1_000
 
+/** Lines of one engraving, and points of one of them. */
+export const maxEngravedLines = 1_000
+
 /** Joints of one plan, and holes that one pin goes through. */
 export const maxJoints = 2_000
 export const maxReferences = 200

@@ -1,7 +1,14 @@
 import type { Layer, Mark } from '../drawing/mark.ts'
 
 /** From the paper up; all is black, so the order shows only in the structure of the file. */
-const order: Readonly<Record<Layer, number>> = { paper: 0, cut: 1, drill: 2, dimension: 3, text: 4 }
+const order: Readonly<Record<Layer, number>> = {
+  paper: 0,
+  cut: 1,
+  drill: 2,
+  engrave: 3,
+  dimension: 4,
+  text: 5,
+}
 
 export const layersFromPaperUp = (Object.keys(order) as Layer[]).sort((a, b) => order[a] - order[b])
 

@@ -1,5 +1,5 @@
 import type { Drawing } from '../drawing/drawing.ts'
-import type { Model } from '../model/part.ts'
+import type { Model, Piece, Transfer } from '../model/part.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
 
@@ -15,12 +15,23 @@ export type Sheet = {
   readonly part: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
   /**
+   * What it is drawn as, where it may not go over several pages, on paper that holds none of them: the words on another
+   * paper, or the same smaller and smaller. The first that fits is printed.
+   */
+  readonly otherwise?: readonly Otherwise[]
+  /**
    * What a drawing of its lines alone is called, for a machine. Only the first sheet of several that show the same lines
    * has it.
    */
   readonly forMachine?: string
   /** How it is drawn for paper that holds none of them: what may go over several pages, and the words beside it in several shapes. */
   readonly large?: { readonly drawing: Drawing; readonly beside: readonly [Drawing, ...Drawing[]] }
+}
+
+/** A drawing in one or more arrangements, the best first, and what is laid beside it or on another page. */
+export type Otherwise = {
+  readonly drawings: readonly [Drawing, ...Drawing[]]
+  readonly beside?: readonly [Drawing, ...Drawing[]]
 }
 
 /** Whether every piece gets a paper of its own, or all pieces of one hand of a part share one. */
@@ -32,7 +43,14 @@ export type SheetContext = {
   readonly fonts: Fonts
   /** One paper for each hand of a part where this is left out. */
   readonly copies?: Copies
+  /** Whatever suits each part, all of them get this. */
+  readonly everyPart?: Exclude<Transfer, 'auto'>
+  /** The strips that are asked for; all that the parts need where this is left out. */
+  readonly strip?: AskedStrip
 }
+
+/** A cut by its name, of which strips are wanted, and for pieces of which hand where that is said. */
+export type AskedStrip = { readonly cut: string; readonly hand?: Piece['hand'] }
 
 /** Draws all sheets of one kind, in the order of the plan's parts. */
 export type SheetMaker = (context: SheetContext) => readonly Sheet[]

@@ -212,6 +212,18 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
     facts: { points: { value: 3, unit: 'count' } },
     says: 'two neighbouring points of this curve are one; leave one of them out',
   },
+  'no-arris': {
+    facts: { face: 'left', edge: 'top', why: 'corner' },
+    says: 'the left and the top meet in a corner of the outline; write it there, as a corner (corners:) or a notch',
+  },
+  'no-straight-edge': {
+    facts: { edge: 'right' },
+    says: 'the right of the outline is not one straight edge, so nothing can be worked along it; name a straight edge (name:), or write edges: all where it is chamfered or rounded over',
+  },
+  'nothing-to-run-in': {
+    facts: { stops: mm(152.4), available: mm(127) },
+    says: 'the stops take 6" (152.4 mm), and it is 5" (127 mm) from end to end: there is nothing left to run in',
+  },
   'nothing-left': {
     facts: { what: 'the inside of the ring', size: mm(50.8), limit: mm(25.4) },
     says: 'the inside of the ring comes to 2" (50.8 mm), and the limit is 1" (25.4 mm): nothing is left of the part',
@@ -373,6 +385,14 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
   'printers-unreadable': {
     facts: {},
     says: 'the file of measured printers cannot be read; move it away and measure the printers again',
+  },
+  'unusable-reference': {
+    facts: { found: 'side-frame', example: 'side-frame.posts', nearest: 'side-frame.posts' },
+    says: '"side-frame" names no row; wanted: a part, a full stop and a row or hole of it, such as side-frame.posts; did you mean "side-frame.posts"?',
+  },
+  'no-strip': {
+    facts: { found: 'floor.slot', why: 'it is not bored' },
+    says: 'there is no drill strip for "floor.slot": it is not bored',
   },
   'unknown-sheet': {
     facts: { found: 'templat', nearest: 'template', allowed: 'cover, template' },

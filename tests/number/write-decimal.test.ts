@@ -36,3 +36,22 @@ test('what is written is plain, and reads back within half a last place', () => 
     }),
   )
 })
+
+test("the digits are those of the language's own toFixed, ties between two decimals and what is nearly one too", () => {
+  const some = fc.double({ min: -1e6, max: 1e6, noNaN: true })
+  const onTie = fc
+    .tuple(
+      fc.integer({ min: -4096, max: 4096 }),
+      fc.integer({ min: 0, max: 12 }),
+      fc.integer({ min: -3, max: 3 }),
+    )
+    .map(([n, power, off]) => (n / 2 ** power) * (1 + off * Number.EPSILON))
+  fc.assert(
+    fc.property(fc.oneof(some, onTie), fc.integer({ min: 0, max: 9 }), (value, places) => {
+      const padded = value.toFixed(places)
+      const trimmed = padded.includes('.') ? padded.replace(/\.?0+$/, '') : padded
+      expect(writeDecimal(value, places)).toBe(trimmed === '-0' ? '0' : trimmed)
+    }),
+    { numRuns: 3000 },
+  )
+})

@@ -85,6 +85,19 @@ parts:
       - { hole: stud, at: { right: 2, top: 3 }, diameter: 1/8, counterbore: { diameter: 1/4, depth: 1/16 } }
       - { cut-out: moon, at: { right: 1, bottom: center }, round: 1 }
       - { notch: n, on: left, at: { bottom: center }, size: 1/2 x 1/4 }
+  sill:
+    size: 6 x 2 x 1/2
+    sides: { front: deck, left: nose }
+    cuts:
+      - { groove: pane, on: [deck, back], at: { bottom: 3/8 }, along: length, width: 1/8, depth: 1/8, label: Pane, note: glass, page: 6 }
+      - { groove: dado, at: { nose: 2 }, width: 1/2, depth: 1/8, stopped: { top: 1/2 }, length: 1 }
+      - { rebate: lip, on: deck, edge: top, size: 1/4 x 3/8, stopped: { nose: 1/2, right: 1/4 } }
+      - { bevel: seat, on: right, angle: 15, short: deck }
+      - { chamfer: ease, on: back, edges: all, size: 1/16 }
+      - { chamfer: drip, on: bottom, edges: [deck], size: 1/16 x 1/8 }
+      - { round-over: brow, edges: [nose, bottom], radius: 1/8 }
+      - { engrave: number, at: { right: 1/2, bottom: 7/8 }, text: No 2, height: 1/4, depth: 1/32 }
+      - { engrave: anchor, at: { nose: 1, bottom: 3/4 }, lines: [[[0, 0], [1/4, 1/2]], [[0, 1/4], [1/2, 1/4]]] }
   strip: { size: reach x reach / 2 x 1/2, ends: round }
 joints:
   - { pin: axle, through: [jib/1.pivot, jib/2.pivot, wheel.spokes.3, wheel.spokes.all] }

@@ -70,12 +70,15 @@ describe('a key', () => {
 })
 
 describe('a cut', () => {
-  it('of an unknown, a later or no kind is told as such', () => {
+  it('of an unknown kind or none is told as such', () => {
     expect(onlyFindingOf(withCut('hoel: peg', 'diameter: 1'))).toMatchObject({
       rule: 'unknown-key',
-      facts: { nearest: 'hole', allowed: 'hole, row, grid, hole-circle, slot, notch, cut-out' },
+      facts: {
+        nearest: 'hole',
+        allowed:
+          'hole, row, grid, hole-circle, slot, notch, cut-out, groove, rebate, bevel, chamfer, round-over, engrave',
+      },
     })
-    expect(onlyFindingOf(withCut('groove: panel')).rule).toBe('later-key')
     expect(onlyFindingOf(withCut('at: center')).rule).toBe('cut-kind-missing')
     expect(onlyFindingOf(withCut('hole: a', 'slot: b'))).toMatchObject({
       rule: 'two-cut-kinds',

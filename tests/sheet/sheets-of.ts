@@ -1,6 +1,7 @@
 import type { Drawing } from '../../src/drawing/drawing.ts'
 import type { Mark, Text } from '../../src/drawing/mark.ts'
 import type { Segment } from '../../src/geometry/shape/segment.ts'
+import type { Model } from '../../src/model/part.ts'
 import { makeSheets } from '../../src/sheet/registry.ts'
 import type { Sheet } from '../../src/sheet/sheet.ts'
 import { plain } from '../../src/text/words.ts'
@@ -10,9 +11,27 @@ import { bundledFonts } from '../text/bundled-font.ts'
 
 export const fonts = bundledFonts()
 
-/** All sheets of a plan text that has no fault. */
+/** Templates of all parts of a plan text that has no fault, whatever suits them. */
 export function sheetsOf(text: string): readonly Sheet[] {
-  return makeSheets({ model: modelOf(text), workshop: defaultWorkshop, fonts })
+  return makeSheets({ model: modelOf(text), workshop: defaultWorkshop, fonts }, ['template'])
+}
+
+/** Mark-outs of all parts, whatever suits them; `change` makes the model another one first. */
+export function markOutsOf(text: string, change: (model: Model) => Model = model => model): readonly Sheet[] {
+  return makeSheets({ model: change(modelOf(text)), workshop: defaultWorkshop, fonts }, ['mark-out'])
+}
+
+/** All that a mark-out may be printed as. */
+export function everyDrawing({ drawings, otherwise = [] }: Sheet): readonly Drawing[] {
+  return [{ drawings }, ...otherwise].flatMap(one => [
+    ...one.drawings,
+    ...('beside' in one ? one.beside : []),
+  ])
+}
+
+/** The strips, or the wraps, of all parts. */
+export function papersOf(text: string, kind: 'strip'): readonly Sheet[] {
+  return makeSheets({ model: modelOf(text), workshop: defaultWorkshop, fonts }, [kind])
 }
 
 /** The first arrangement of a plan's first sheet. */

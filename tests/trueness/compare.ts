@@ -1,8 +1,9 @@
+import { lineStyles } from '../../src/drawing/line-role.ts'
 import type { Point } from '../../src/geometry/shape/point.ts'
 import { type Exact, fromExact, toChain } from '../readback/exact.ts'
 import type { ReadBack, ReadChain } from '../readback/read-back.ts'
 import { offEllipse } from './exact-ellipse.ts'
-import type { Ellipse, ExactTemplate } from './exact-template.ts'
+import type { Ellipse, Ring as ExactRing, ExactTemplate } from './exact-template.ts'
 
 /** The worst deviations in one file, in millimetres. */
 export type Trueness = {
@@ -34,24 +35,27 @@ export function compareTemplate(
   { cuts, holes, ellipses, mouths }: ExactTemplate,
   { chains }: ReadBack,
 ): Trueness {
-  const unused = new Set(chains.filter(c => c.paint === 'stroke' && c.closed && c.dashes.length === 0))
-  const take = (name: string, distance: (chain: ReadChain) => number): ReadChain => {
+  const unused = new Set(chains.filter(isCutBy))
+  const thin = new Set(chains.filter(chain => chain.closed && isThin(chain)))
+  const take = (name: string, distance: (chain: ReadChain) => number, among = unused): ReadChain => {
     let nearest: { chain: ReadChain; distance: number } | undefined
-    for (const chain of unused) {
+    for (const chain of among) {
       const found = distance(chain)
       if (nearest === undefined || found < nearest.distance) nearest = { chain, distance: found }
     }
     if (nearest === undefined) throw new Error(`the file has no more lines for ${name}`)
-    unused.delete(nearest.chain)
+    among.delete(nearest.chain)
     return nearest.chain
   }
 
   let found = perfect
-  for (const { name, centre, radius } of [...holes, ...mouths]) {
-    const ring = ringOf(take(name, chain => ringDistance(ringOf(chain), { centre, radius })))
+  const compareRing = ({ name, centre, radius }: ExactRing, among: Set<ReadChain>): void => {
+    const ring = ringOf(take(name, chain => ringDistance(ringOf(chain), { centre, radius }), among))
     const off = Math.hypot(ring.centre.x - centre.x, ring.centre.y - centre.y)
     found = worse(found, { ...perfect, centre: off, radius: Math.abs(ring.radius - radius) + ring.roundness })
   }
+  for (const hole of holes) compareRing(hole, unused)
+  for (const mouth of mouths) compareRing(mouth, thin)
   for (const ellipse of ellipses) {
     const { curves } = take(ellipse.name, chain => boxDistance(boxOfEllipse(ellipse), boxOf(pointsOf(chain))))
     const radius = Math.max(...curves.flatMap(c => samples.map(t => offEllipse(ellipse, c.at(t)))))
@@ -70,6 +74,15 @@ export function compareTemplate(
   if (unused.size > 0)
     throw new Error(`the file has ${unused.size} lines to cut by that the part does not have`)
   return found
+}
+
+/** Closed lines that part the wood; thin ones show where a rim is eased, what is engraved, or the mouth of a hole. */
+function isCutBy(chain: ReadChain): boolean {
+  return chain.paint === 'stroke' && chain.closed && chain.dashes.length === 0 && !isThin(chain)
+}
+
+function isThin({ width }: ReadChain): boolean {
+  return Math.abs(width - lineStyles.thin.width) < 0.01
 }
 
 const samples = Array.from({ length: 9 }, (_, i) => i / 8)

@@ -5,11 +5,13 @@ import { lettersMissing } from '../../src/app/letters-missing.ts'
 import { openFonts } from '../../src/app/open-fonts.ts'
 import { check } from '../../src/check/registry.ts'
 import { readFonts } from '../../src/cli/input/read-fonts.ts'
+import { optimiseLater } from '../../src/cli/optimise-later.ts'
 import { buildModel } from '../../src/model/build/model.ts'
 import { readPlan } from '../../src/plan/read-plan.ts'
 import { renderPdf } from '../../src/render/pdf/render-pdf.ts'
 import { defaultWorkshop } from '../../src/workshop/defaults.ts'
 
+optimiseLater()
 const [file = ''] = process.argv.slice(2)
 const stages: Record<string, number> = {}
 let last = performance.now()

@@ -1,5 +1,13 @@
 import { sayFace } from '../../finding/face-name.ts'
-import type { CutPlan, WrittenLength } from '../../plan/plan.ts'
+import { excerpt } from '../../finding/visible.ts'
+import type {
+  ChamferPlan,
+  CutPlan,
+  GroovePlan,
+  RebatePlan,
+  RoundOverPlan,
+  WrittenLength,
+} from '../../plan/plan.ts'
 import type { Block, Entry, Field } from '../../sheet/cards/card.ts'
 import { boredEntries } from './bored-entries.ts'
 import { cardValue, type Knowing } from './card-value.ts'
@@ -30,6 +38,16 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
   })
   const depth = (written: WrittenLength | undefined): Entry =>
     written === undefined ? said('depth', 'through') : size('depth', written)
+  const stops = ({ stopped, length }: GroovePlan | RebatePlan): readonly Entry[] => [
+    ...stopped.map(
+      ({ side, distance }): Entry => ({
+        what: 'stops short of',
+        from: side.value,
+        value: cardValue(distance, knowing),
+      }),
+    ),
+    ...(length === undefined ? [] : [size('length', length)]),
+  ]
   switch (cut.kind) {
     case 'hole':
       return [...placeEntries(cut.at, knowing), ...boredEntries(cut, knowing)]
@@ -70,6 +88,35 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
         size('along the edge', cut.along),
         size('into the part', cut.into),
       ]
+    case 'groove':
+      return [
+        fromSide('place, from', cut.at, knowing),
+        size('width', cut.width),
+        size('depth', cut.depth),
+        ...stops(cut),
+      ]
+    case 'rebate':
+      return [
+        said('along', sayFace(cut.edge.value)),
+        size('width', cut.width),
+        size('depth', cut.depth),
+        ...stops(cut),
+      ]
+    case 'bevel':
+      return [said('shorter at', cut.short.value), size('angle from square', cut.angle)]
+    case 'chamfer':
+      return [said('edges', edgesOf(cut)), size('width', cut.width), size('depth', cut.depth)]
+    case 'round-over':
+      return [said('edges', edgesOf(cut)), size('radius', cut.radius)]
+    case 'engrave': {
+      const { drawing } = cut
+      const place = drawing.at === undefined ? [] : placeEntries(drawing.at, knowing)
+      const what =
+        drawing.kind === 'text'
+          ? [said('text', excerpt(drawing.text.value, longestText)), size('height', drawing.height)]
+          : [said('drawing', 'in lines')]
+      return [...place, ...what, ...(cut.depth === undefined ? [] : [size('depth', cut.depth)])]
+    }
     case 'cut-out': {
       const { shape } = cut
       const place = placeEntries(cut.at, knowing)
@@ -83,4 +130,11 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
       }
     }
   }
+}
+
+/** As much of an engraved text as a line of a card has room for. */
+const longestText = 24
+
+function edgesOf({ edges }: ChamferPlan | RoundOverPlan): string {
+  return edges === 'all' ? edges : edges.map(({ value }) => sayFace(value)).join(', ')
 }

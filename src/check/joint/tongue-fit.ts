@@ -121,7 +121,10 @@ function openingOf({ shape }: Placed): readonly number[] {
       const { left, right, bottom, top } = regionBounds(shape.region)
       return [right - left, top - bottom]
     }
-    case 'bore':
+    case 'groove':
+      return [shape.width.mm]
+    default:
+      // what lies in a rebate is not held on both sides
       return []
   }
 }

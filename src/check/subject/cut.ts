@@ -6,11 +6,14 @@ import type { Point } from '../../geometry/shape/point.ts'
 import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
 import { mouthDepth } from '../../model/bore/mouth.ts'
 import { mouthOval, type Oval, ovalContour, rimOval } from '../../model/bore/rim.ts'
-import type { Bore, Placed } from '../../model/feature.ts'
+import type { Bore, EngravedLines, EngravedText, Placed, Shape } from '../../model/feature.ts'
+
+/** A feature that takes wood away; engraving takes no more than shows. */
+export type Taking = Placed & { readonly shape: Exclude<Shape, EngravedLines | EngravedText> }
 
 /** What a feature takes away, as seen on a plane: of a hole that leans or has a mouth, what is gone of the face. */
 export type Cut = {
-  readonly feature: Placed
+  readonly feature: Taking
   readonly region: Region
   /** The region, where it is a disc: then what is asked of it is answered exactly. */
   readonly disc?: Disc
@@ -33,14 +36,15 @@ export type HoleCut = Cut & { readonly bore: Bore; readonly centre: Point; reado
 
 /** `onPlane` leads from the feature's face to the plane, which is so deep; `behind`: it enters from the far side. */
 export function cutOf(
-  feature: Placed,
+  feature: Taking,
   depth: number,
   onPlane: Matrix = identity,
   behind = false,
 ): Cut | HoleCut {
   const { shape } = feature
   const straightIn = shape.kind === 'bore' && shape.lean ? Math.cos(shape.lean.angle) : 1
-  const deep = 'depth' in shape && shape.depth !== 'through' ? shape.depth.mm * straightIn : depth
+  const given = depthOf(shape)
+  const deep = given === undefined ? depth : given * straightIn
   const span = behind ? { from: depth - deep, to: depth } : { from: 0, to: deep }
   if (shape.kind !== 'bore') {
     const region = transformRegion(shape.region, onPlane)
@@ -74,6 +78,17 @@ function seenOval(oval: Oval, centre: Point, onPlane: Matrix): Pick<Cut, 'region
   return { region: { outer: circle(centre, radius), holes: [] }, disc: { centre, radius }, bounds }
 }
 
+export function takesWood(feature: Placed): feature is Taking {
+  const { kind } = feature.shape
+  return kind !== 'engraved-lines' && kind !== 'engraved-text'
+}
+
+/** How deep a shape goes into the wood, where it does not go through. */
+export function depthOf(shape: Taking['shape']): number | undefined {
+  if (shape.kind === 'round-over') return shape.radius.mm
+  return 'depth' in shape && shape.depth !== 'through' ? shape.depth.mm : undefined
+}
+
 export function isHole(cut: Cut): cut is HoleCut {
   return 'bore' in cut
 }
@@ -91,7 +106,7 @@ export function layersOf(cut: Cut): readonly Cut[] {
   return layers?.map(layer => ({ ...whole, ...layer })) ?? [cut]
 }
 
-/** A leaning hole is where it is seen at its own face alone. */
-function whereSeen({ from, to, leansFrom }: Cut): readonly [number, number] {
+/** From how deep to how deep a cut is where it is seen; a leaning hole at its own face alone. */
+export function whereSeen({ from, to, leansFrom }: Cut): readonly [number, number] {
   return leansFrom === undefined ? [from, to] : [leansFrom, leansFrom]
 }

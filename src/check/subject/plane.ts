@@ -4,11 +4,12 @@ import type { Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { depthUnder } from '../../model/box-faces.ts'
-import { isPlaced, type Placed } from '../../model/feature.ts'
-import { finishedOutline } from '../../model/finished-outline.ts'
+import { isPlaced } from '../../model/feature.ts'
+import { silhouette } from '../../model/finished-outline.ts'
 import type { Face, Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { type Cut, cutOf } from './cut.ts'
+import { type Cut, cutOf, type Taking, takesWood } from './cut.ts'
+import { type Eased, isEasing } from './eased.ts'
 
 /**
  * A face of a part with all that is cut into it. What is cut into the back stands with the front, seen through the
@@ -18,26 +19,33 @@ export type Plane = {
   readonly face: Face
   /** The wood before anything is cut out of it. */
   readonly blank: Region
-  /** The wood when the notches are cut, usually one piece. */
+  /** The wood when the notches are cut, usually one piece; as it is before edges are eased. */
   readonly wood: readonly Region[]
+  /** Everything but what eases an edge. */
   readonly cuts: readonly Cut[]
+  readonly eased: readonly Eased[]
 }
 
 /** The planes that something is cut into, and the front of every part. */
 export function planesOf(part: Part): readonly Plane[] {
   const { drawn, length, thickness } = part
-  const features = drawn.features.filter(isPlaced)
+  const features = drawn.features.filter(isPlaced).filter(takesWood)
   const through = mirrorAcross(length.mm / 2)
-  const cuts = features.flatMap((feature): Cut[] => {
+  const all = features.flatMap((feature): Cut[] => {
     if (feature.face === 'front') return [cutOf(feature, thickness.mm)]
     return feature.face === 'back' ? [cutOf(feature, thickness.mm, through, true)] : []
   })
-  const front = { face: drawn.faces.front, blank: drawn.outline, wood: finishedOutline(drawn), cuts }
+  const cuts = all.filter(({ feature }) => !isEasing(feature.shape))
+  const eased = all.flatMap((cut): Eased[] => {
+    const { shape } = cut.feature
+    return isEasing(shape) ? [{ ...cut, shape }] : []
+  })
+  const front = { face: drawn.faces.front, blank: drawn.outline, wood: silhouette(drawn), cuts, eased }
   const notches = cuts.filter(({ feature }) => feature.shape.kind === 'edge-cut')
   return [front, ...edgePlanes(part, features, notches)]
 }
 
-function edgePlanes(part: Part, features: readonly Placed[], notches: readonly Cut[]): readonly Plane[] {
+function edgePlanes(part: Part, features: readonly Taking[], notches: readonly Cut[]): readonly Plane[] {
   const { drawn, length, width, thickness } = part
   const onEdges = sides.filter(side => side !== 'front' && side !== 'back').map(side => drawn.faces[side])
   return [...onEdges, ...drawn.edges].flatMap(face => {
@@ -50,6 +58,7 @@ function edgePlanes(part: Part, features: readonly Placed[], notches: readonly C
         blank: face.region,
         wood: woodOfEdge(part, face, notches),
         cuts: own.map(feature => cutOf(feature, depth)),
+        eased: [],
       },
     ]
   })

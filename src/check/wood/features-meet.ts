@@ -6,28 +6,80 @@ import type { Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { mm, placeOfFeature, wordFor } from '../place.ts'
 import type { Rule } from '../rule.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
-import { nearestLayers } from './apart.ts'
+import { type Cut, isHole, shareDepth } from '../subject/cut.ts'
+import { type Eased, woodToEased } from '../subject/eased.ts'
+import { nearestLayers, woodBetween } from './apart.ts'
 import { nearPairs } from './pairs.ts'
+import { crossOnPurpose } from './runs.ts'
 
 /** Two cuts of one face that run into each other. Front and back are one face to what goes so deep that it meets. */
 export const featuresMeet: Rule<'features-meet'> = {
   find: ({ parts }) =>
     parts.flatMap(({ part, planes }) =>
-      planes.flatMap(({ cuts }) =>
-        nearPairs(cuts, coincident)
+      planes.flatMap(({ cuts, eased }) => [
+        ...nearPairs(cuts, coincident)
+          .filter(([a, b]) => !crossOnPurpose(a, b))
           .map(([a, b]) => nearestLayers(a, b))
           .filter(({ apart }) => apart <= coincident)
           .flatMap(({ pair: [a, b] }) => judge(part, a, b)),
-      ),
+        ...intoSlopes(part, cuts, eased),
+        ...easedTwice(part, eased),
+      ]),
     ),
   explanation: {
     purpose:
       'A bit that meets another hole on its way wanders into it, and a slot that runs into a hole takes its rim away. Mostly one of the two is in the wrong place. What is wanted so is left alone: a narrow hole deeper inside a wide one, a mortise in steps.',
     limit: () =>
-      'two holes that overlap are an error, a hole in another cut a warning, two other cuts a note',
+      'two holes that overlap are an error, a hole in another cut or in a bevelled or eased edge a warning, two other cuts a note; grooves and rebates may cross each other and run over notches',
     origin: 'true distances between the cuts, as seen on the face',
   },
+}
+
+/** A hole whose rim runs out into a bevel or an eased edge. */
+function intoSlopes(
+  part: Part,
+  cuts: readonly Cut[],
+  eased: readonly Eased[],
+): readonly FindingOf<'features-meet'>[] {
+  return cuts.filter(isHole).flatMap(cut =>
+    eased.flatMap((edge): FindingOf<'features-meet'>[] => {
+      const clear = shareDepth(cut, edge) ? woodToEased(cut, edge) : Infinity
+      if (clear > coincident) return []
+      return [
+        {
+          rule: 'features-meet',
+          severity: 'warning',
+          places: [placeOfFeature(part, cut.feature), placeOfFeature(part, edge.feature)],
+          measured: mm(Math.min(Math.max(0, -clear), 2 * cut.radius)),
+          limit: mm(0),
+          facts: {
+            what: wordFor(cut.feature),
+            other: wordFor(edge.feature),
+            how: clear < -coincident ? 'overlaps' : 'touches',
+          },
+        },
+      ]
+    }),
+  )
+}
+
+/** One arris that is eased in two ways; that easings of two edges meet at a corner is meant so. */
+function easedTwice(part: Part, eased: readonly Eased[]): readonly FindingOf<'features-meet'>[] {
+  return nearPairs(eased, coincident).flatMap(([a, b]): FindingOf<'features-meet'>[] => {
+    const [one, other] = [a.shape.edge, b.shape.edge]
+    const isSame = one === other || one === 'all' || other === 'all'
+    if (!isSame || a.feature.cut === b.feature.cut || woodBetween(a, b) > coincident) return []
+    return [
+      {
+        rule: 'features-meet',
+        severity: 'note',
+        places: [placeOfFeature(part, a.feature), placeOfFeature(part, b.feature)],
+        measured: mm(overlapOf(a, b)),
+        limit: mm(0),
+        facts: { what: wordFor(a.feature), other: wordFor(b.feature), how: 'overlaps' },
+      },
+    ]
+  })
 }
 
 function judge(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[] {

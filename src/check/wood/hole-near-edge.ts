@@ -4,16 +4,17 @@ import { contourSeparation } from '../../geometry/measure/separation.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
-import { count, mm, placeOfFeature } from '../place.ts'
+import { count, mm, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type HoleCut, isHole } from '../subject/cut.ts'
+import { type HoleCut, isHole, shareDepth } from '../subject/cut.ts'
+import { woodToEased } from '../subject/eased.ts'
 import { edgeName } from '../subject/edge-name.ts'
 import type { Plane } from '../subject/plane.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
 import { sticksOut } from './sticks-out.ts'
 
-/** A hole whose rim leaves too little wood to the edge of the part, a notch's edge included. */
+/** A hole whose rim leaves too little wood to the edge of the part, a notch's edge included, and a bevelled or eased one at the hole's depth. */
 export const holeNearEdge: Rule<'hole-near-edge'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(({ part, planes }) => {
@@ -51,6 +52,12 @@ function nearEdge(plane: Plane, cut: HoleCut, workshop: Workshop): readonly Near
   if (around === undefined || nearest === undefined) return []
   const { clear } = nearest
   const limit = clearBeside(cut, workshop)
+  const slope = nearestSlope(plane, cut)
+  if (slope !== undefined && slope.clear < clear) {
+    // what runs into a slope has a rule of its own
+    const near = slope.clear > coincident && slope.clear < limit - coincident
+    return near ? [{ cut, clear: slope.clear, limit, edge: wordFor(slope.edge.feature) }] : []
+  }
   // what breaks out of the part or runs into a notch has a rule of its own
   if (clear < -coincident || clear >= limit - coincident) return []
   if (clear <= coincident && (rimToEdge(blank, cut)?.clear ?? 0) > coincident) return []
@@ -58,6 +65,14 @@ function nearEdge(plane: Plane, cut: HoleCut, workshop: Workshop): readonly Near
   if (clear <= coincident && cut.disc === undefined && sticksOut(plane, cut) !== undefined) return []
   const contour = [around.outer, ...around.holes][nearest.contour]!
   return [{ cut, clear, limit, edge: edgeName(face, contour.segments[nearest.segment]!.tag) }]
+}
+
+/** The bevel or eased edge that comes nearest to the hole at its depth. */
+function nearestSlope({ eased }: Plane, cut: HoleCut) {
+  const slopes = eased
+    .filter(edge => shareDepth(cut, edge))
+    .map(edge => ({ edge, clear: woodToEased(cut, edge) }))
+  return slopes.toSorted((a, b) => a.clear - b.clear)[0]
 }
 
 /** The wood from the rim of a hole to the nearest edge of a region, and which edge that is; less than none only of a disc. */

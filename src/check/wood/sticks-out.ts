@@ -14,6 +14,8 @@ import type { Plane } from '../subject/plane.ts'
 
 /** How far a cut sticks out of the wood and past which edge; nothing where it does not. */
 export function sticksOut({ blank }: Plane, cut: Cut): Protrusion | undefined {
+  // a strip along an edge is as wide as the wood, and where it is not the model has said so
+  if (cut.feature.shape.kind === 'rebate') return undefined
   if (cut.disc) return discProtrusion(cut.disc.centre, cut.disc.radius, blank)
   // a notch may take a rounded corner with it, so it is held against the plain rectangle
   if (cut.feature.shape.kind === 'edge-cut') return protrusion(cut.region, rectangle(regionBounds(blank)))

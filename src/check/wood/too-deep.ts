@@ -5,18 +5,18 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Bits, Workshop } from '../../workshop/workshop.ts'
 import { isOfRow, mm, placeOfCut, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type Cut, type HoleCut, isHole } from '../subject/cut.ts'
+import { type Cut, depthOf, type HoleCut, isHole } from '../subject/cut.ts'
 import type { Plane } from '../subject/plane.ts'
 import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodUnder } from './wood-under.ts'
 
-/** A stopped hole or mortise that comes out on the other side, by the point of the bit perhaps, or nearly does. */
+/** A stopped hole, mortise, groove, rebate or chamfer that comes out on the other side, by the point of the bit perhaps, or nearly does. */
 export const tooDeep: Rule<'too-deep'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(atHand => {
       const deep = atHand.planes.flatMap(plane =>
-        plane.cuts.flatMap(cut => tooDeepIn(atHand, plane, cut, workshop)),
+        [...plane.cuts, ...plane.eased].flatMap(cut => tooDeepIn(atHand, plane, cut, workshop)),
       )
       const worst = worstOfEach(
         deep,
@@ -65,10 +65,9 @@ type Floor = Pick<Deep, 'what' | 'depth' | 'point'> & { readonly at: Point }
 
 /** Where a cut ends in the wood: a stopped hole or mortise, and the counterbore of any hole. */
 function floorsOf(cut: Cut, bits: Bits): readonly Floor[] {
-  const { shape } = cut.feature
   if (!isHole(cut)) {
-    if (!('depth' in shape) || shape.depth === 'through') return []
-    return [{ what: wordFor(cut.feature), at: middleOf(cut), depth: shape.depth.mm, point: 0 }]
+    const depth = depthOf(cut.feature.shape)
+    return depth === undefined ? [] : [{ what: wordFor(cut.feature), at: middleOf(cut), depth, point: 0 }]
   }
   const { bore } = cut
   const stopped =

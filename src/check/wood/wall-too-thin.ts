@@ -4,12 +4,14 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { count, mm, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
+import { type Cut, isHole, shareDepth } from '../subject/cut.ts'
+import { woodToEased } from '../subject/eased.ts'
 import type { Plane } from '../subject/plane.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodBetween, woodToEdge } from './apart.ts'
 import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
 import { nearPairs } from './pairs.ts'
+import { crossOnPurpose, isRun, woodBeside } from './runs.ts'
 import { sticksOut } from './sticks-out.ts'
 
 /** Too little wood between two cuts, or between a slot or cut-out and the edge of the part. */
@@ -20,7 +22,7 @@ export const wallTooThin: Rule<'wall-too-thin'> = {
     purpose:
       'A thin wall between two holes splits when the second one is bored, and one beside a slot breaks out under the chisel or the saw.',
     limit: (workshop, show) =>
-      `between holes ${clearInWords(workshop, show)}; beside a slot or a cut-out ${show(workshop.wall)}`,
+      `between holes ${clearInWords(workshop, show)}; beside a slot, a groove or a cut-out ${show(workshop.wall)}`,
     origin: commonPractice,
   },
 }
@@ -51,6 +53,14 @@ function thinWalls(part: Part, plane: Plane, workshop: Workshop): readonly Findi
   })
 }
 
+/** To the edge of the part, or to a bevel where that comes nearer. */
+function woodToEdges({ wood, eased }: Plane, cut: Cut, limit: number): number {
+  const toEdge = isRun(cut) ? woodBeside(cut, wood, 2 * limit) : woodToEdge(cut, wood)
+  const bevels = eased.filter(({ shape }) => shape.kind === 'bevel' && !isRun(cut))
+  const near = bevels.filter(bevel => shareDepth(cut, bevel)).map(bevel => woodToEased(cut, bevel))
+  return Math.min(toEdge, ...near)
+}
+
 /** A notch is an edge, and the wood between it and a hole is the rule of holes near edges. */
 function betweenCuts({ cuts }: Plane, workshop: Workshop): readonly Wall[] {
   const inside = cuts.filter(({ feature }) => feature.shape.kind !== 'edge-cut')
@@ -59,15 +69,19 @@ function betweenCuts({ cuts }: Plane, workshop: Workshop): readonly Wall[] {
     const limit = Math.max(clearBeside(first, workshop), clearBeside(second, workshop))
     const measured = woodBetween(first, second)
     // what meets has a rule of its own
-    return measured > coincident && measured < limit - coincident ? [{ first, second, measured, limit }] : []
+    const thin = measured > coincident && measured < limit - coincident
+    return thin && !crossOnPurpose(first, second) ? [{ first, second, measured, limit }] : []
   })
 }
 
 function besideEdges(plane: Plane, workshop: Workshop): readonly Wall[] {
-  const openings = plane.cuts.filter(cut => !isHole(cut) && cut.feature.shape.kind !== 'edge-cut')
+  // a rebate takes its edge away, and a notch is one
+  const openings = plane.cuts.filter(
+    cut => !isHole(cut) && !['edge-cut', 'rebate'].includes(cut.feature.shape.kind),
+  )
   return openings.flatMap(first => {
     const limit = workshop.wall
-    const measured = woodToEdge(first, plane.wood)
+    const measured = woodToEdges(plane, first, limit)
     // a slot that runs out at an end is open there, and one that sticks out has a rule of its own
     const thin = measured > coincident && measured < limit - coincident
     return thin && sticksOut(plane, first) === undefined ? [{ first, measured, limit }] : []

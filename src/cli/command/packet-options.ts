@@ -6,7 +6,7 @@ export function addPacketOptions(command: Command): Command {
   return command
     .option('--paper <PAPER>', paperHelp)
     .option('--part <NAME...>', partHelp)
-    .option('--sheet <KIND...>', 'only these kinds of sheet: cover, template')
+    .option('--sheet <KIND...>', 'only these kinds of sheet: cover, template, strip, wrap')
     .option('--shop <FILE>', shopHelp)
     .option('--margin <LENGTH>', marginHelp)
     .option('--overlap <LENGTH>', 'what two pages of one large drawing share (default: 10 mm)')

@@ -19,6 +19,7 @@ export function addSvg(program: Command, shell: Shell, done: Done): void {
       '--kerf <WIDTH>',
       'what the machine burns or cuts away: the lines of parts are moved into the waste by half of it',
     )
+    .option('--engrave', 'put what is engraved into the files of parts too, in a group of its own')
     .option('--no-text', 'leave words and numbers out of the pages')
     .addHelpText(
       'after',

@@ -12,11 +12,17 @@ export type OutputOptions = {
   readonly copies?: 'piece' | 'part'
 }
 
+/** What `strip` takes of them. */
+export type StripOptions = Pick<OutputOptions, 'output' | 'paper' | 'shop' | 'margin' | 'overlap'> & {
+  readonly printer?: string
+}
+
 export type PrintOptions = OutputOptions & { readonly strict?: true; readonly printer?: string }
 
 export type SvgOptions = OutputOptions & {
   readonly hairline?: true
   readonly kerf?: string
+  readonly engrave?: true
   /** False only where the call says --no-text. */
   readonly text: boolean
 }
@@ -38,10 +44,11 @@ export function toChoices(
   }
 }
 
-export function toSvgChoices({ hairline, kerf, text }: SvgOptions): SvgChoices {
+export function toSvgChoices({ hairline, kerf, engrave, text }: SvgOptions): SvgChoices {
   return {
     ...(hairline === undefined ? {} : { lines: 'hairline' }),
     ...(kerf === undefined ? {} : { kerf }),
+    ...(engrave === undefined ? {} : { engraving: true }),
     ...(text ? {} : { text: false }),
   }
 }

@@ -37,6 +37,9 @@ export const paperSentences: Sentences<keyof PaperFacts> = {
     `the font has no picture of ${visible(facts.codes)}; the codes are printed in place of the letters`,
   'unknown-part': ({ facts }) =>
     `there is no part ${quoted(facts.found)}${didYouMean(facts.nearest)}${listed('parts', facts.allowed)}`,
+  'unusable-reference': ({ facts }) =>
+    `${quoted(facts.found)} names no row; wanted: a part, a full stop and a row or hole of it, such as ${visible(facts.example)}${didYouMean(facts.nearest)}`,
+  'no-strip': ({ facts }) => `there is no drill strip for ${quoted(facts.found)}: ${visible(facts.why)}`,
   'unknown-sheet': ({ facts }) =>
     `there is no kind of sheet ${quoted(facts.found)}${didYouMean(facts.nearest)}${listed('sheets', facts.allowed)}`,
   'unknown-paper': ({ facts }) =>

@@ -59,11 +59,19 @@ function outcome(what: string, severity: Severity): string {
   return `${what} ${severity === 'error' ? 'will' : 'may'} break`
 }
 
+/** What goes right through is written otherwise. */
+const throughInstead: Readonly<Record<string, string>> = {
+  hole: 'leave the depth out where it goes through',
+  slot: 'leave the depth out where it goes through',
+  groove: 'make a slot of it where it goes through',
+  rebate: 'make the part smaller, or a notch of it, where it goes through',
+}
+
 function tooDeep({ facts, places, measured, limit }: FindingOf<'too-deep'>, wording: Wording): string {
   const { show } = wording
   const cut = `${theFeature(facts.what, places[0])} is ${show(facts.depth)} deep`
   if (facts.depth.value >= facts.available.value) {
-    return `${cut} in ${show(facts.available)} of wood and comes out on the other side; leave the depth out where it goes through`
+    return `${cut} in ${show(facts.available)} of wood and comes out on the other side; ${throughInstead[facts.what] ?? 'make it less deep'}`
   }
   const point = facts.point.value > 0 ? `, and the point of the bit stands ${show(facts.point)} further` : ''
   if (measured !== undefined && measured.value <= 0) {

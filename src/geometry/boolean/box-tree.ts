@@ -1,3 +1,4 @@
+import { float64Array, int32Array } from './memory.ts'
 import type { Pack } from './pack.ts'
 
 /**
@@ -31,7 +32,7 @@ export function buildBoxTree(pack: Pack, margin: number): BoxTree {
     total += count
     if (count <= 1) break
   }
-  const boxes = new Float64Array(4 * total)
+  const boxes = float64Array(pack.memory, 4 * total)
   const order = segmentOrder(pack)
   for (let i = 0; i < n; i++) segmentBox(pack, order[i]!, margin, boxes, 4 * i)
   for (let level = 1; level < levelStart.length; level++) {
@@ -186,7 +187,7 @@ function segmentBox(pack: Pack, s: number, margin: number, boxes: Float64Array, 
 
 function segmentOrder(pack: Pack): Int32Array {
   const n = pack.segmentCount
-  const order = new Int32Array(n)
+  const order = int32Array(pack.memory, n)
   const starts = pack.contourStart
   if (starts.length <= fewContours) {
     for (let i = 0; i < n; i++) order[i] = i

@@ -2,6 +2,7 @@ import type { BoxTree } from './box-tree.ts'
 import type { Graph } from './graph.ts'
 import { castThrough, edgeHeight } from './level-line.ts'
 import { linkParts } from './link-parts.ts'
+import { int32Array, type Memory } from './memory.ts'
 import type { Pack } from './pack.ts'
 import { agrees, type Links, type Rings, settleParts } from './parts.ts'
 import type { Edges } from './split.ts'
@@ -33,14 +34,14 @@ export type Contradiction = { readonly reason: string; readonly x: number; reado
  * lines through everything, so an arrangement that is not a map of the plane is found out.
  */
 export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree): Faces | Contradiction {
-  const { ring, ringStart } = traceRings(graph)
+  const { ring, ringStart } = traceRings(graph, pack.memory)
   const ringCount = ringStart.length
   // one more than there are rings: the last stands for the plane far away
-  const first = new Int32Array(ringCount + 1)
-  const second = new Int32Array(ringCount + 1)
-  const part = new Int32Array(ringCount + 1).fill(-1)
+  const first = int32Array(pack.memory, ringCount + 1)
+  const second = int32Array(pack.memory, ringCount + 1)
+  const part = int32Array(pack.memory, ringCount + 1).fill(-1)
   const tallest: number[] = []
-  const { next } = graph
+  const { next, first: across1, second: across2 } = graph
 
   const whereIs = (e: number): { x: number; y: number } => ({
     x: pack.x[edges.from[e]!]!,
@@ -57,14 +58,16 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
     waiting.push(root)
     while (waiting.length > 0) {
       const r = waiting.pop()!
+      const here1 = first[r]!
+      const here2 = second[r]!
       const begin = ringStart[r]!
       let h = begin
       do {
         const e = h >> 1
         const sign = h & 1 ? -1 : 1
         const over = ring[h ^ 1]!
-        const w1 = first[r]! - sign * graph.first[e]!
-        const w2 = second[r]! - sign * graph.second[e]!
+        const w1 = here1 - sign * across1[e]!
+        const w2 = here2 - sign * across2[e]!
         if (part[over] === -1) {
           part[over] = p
           first[over] = w1
@@ -90,11 +93,14 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
   const rings = { ring, part, first, second }
   const sameFace: Links = []
   const linked = linkParts(pack, edges, graph, tree, rings, tallest, sameFace)
-  const doubtful = linked === 'all linked' ? checkAcross(pack, edges, graph, tree, rings, tallest) : linked
+  const doubtful =
+    'contradicts' in linked
+      ? linked.contradicts
+      : checkAcross(pack, edges, graph, tree, rings, tallest, linked.seenWhole)
   if (doubtful !== undefined) {
     return { reason: 'the windings along a level line do not agree', ...whereIs(tallest[doubtful]!) }
   }
-  if (!settleParts(rings, tallest.length, sameFace)) {
+  if (!settleParts(pack.memory, rings, tallest.length, sameFace)) {
     return { reason: 'the windings of the parts do not agree', ...whereIs(tallest[0]!) }
   }
   return { ring, ringCount, first, second, sameFace }
@@ -103,7 +109,10 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
 /** The level lines that go through everything, as a check, meet at most so many edges for every edge there is. */
 const checksForEach = 4
 
-/** The first part that contradicts itself along a level line through everything, where there is one. */
+/**
+ * The first part that contradicts itself along a level line through everything, where there is one. One that was seen
+ * whole would be looked at along the same line again.
+ */
 function checkAcross(
   pack: Pack,
   edges: Edges,
@@ -111,9 +120,11 @@ function checkAcross(
   tree: BoxTree,
   rings: Rings,
   through: readonly number[],
+  seenWhole: readonly boolean[],
 ): number | undefined {
   let left = checksForEach * edges.count
   for (let p = 0; p < through.length && left > 0; p++) {
+    if (seenWhole[p] === true) continue
     const hits = castThrough(pack, edges, graph, tree, through[p]!)
     if (!agrees(hits, rings, 0)) return p
     left -= hits.length
@@ -121,8 +132,8 @@ function checkAcross(
   return undefined
 }
 
-function traceRings({ next }: Graph): { ring: Int32Array; ringStart: number[] } {
-  const ring = new Int32Array(next.length).fill(-1)
+function traceRings({ next }: Graph, memory: Memory): { ring: Int32Array; ringStart: number[] } {
+  const ring = int32Array(memory, next.length).fill(-1)
   const ringStart: number[] = []
   for (let h = 0; h < next.length; h++) {
     if (next[h] === -1 || ring[h] !== -1) continue

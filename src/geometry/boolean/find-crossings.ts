@@ -2,6 +2,7 @@ import { orientation } from '../../number/predicates.ts'
 import { meetCircles, sameCircle } from '../intersect/circle-circle.ts'
 import { meetLineCircle } from '../intersect/line-circle.ts'
 import { type BoxTree, visitPairs } from './box-tree.ts'
+import { float64Array, int32Array } from './memory.ts'
 import { addVertex, grown, type Pack } from './pack.ts'
 import { createGroups, type Groups, join } from './vertices.ts'
 
@@ -36,13 +37,13 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
   const { from, to, centreX, centreY, radius, turn } = pack
   let { x, y } = pack
   const reach = snap * snap
-  const meetings = new Float64Array(4)
+  const meetings = float64Array(pack.memory, 4)
 
   let count = 0
-  let segment = new Int32Array(256)
-  let vertex = new Int32Array(256)
-  // vertices found from here on get groups when all are known; until then only ends are joined
-  const groups = createGroups(pack.vertexCount)
+  let segment = int32Array(pack.memory, 256)
+  let vertex = int32Array(pack.memory, 256)
+  // of every vertex that there is room for; until all are known only ends are joined
+  const groups = createGroups(pack.memory, pack.x.length)
 
   const cut = (s: number, v: number): void => {
     if (count === segment.length) {
@@ -257,7 +258,7 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
   })
 
   const known = groups.parent.length
-  groups.parent = grown(groups.parent, pack.vertexCount)
+  if (known < pack.vertexCount) groups.parent = grown(groups.parent, pack.vertexCount)
   for (let v = known; v < pack.vertexCount; v++) groups.parent[v] = v
   return { count, segment, vertex, groups, moved }
 }

@@ -1,5 +1,5 @@
-import { int32Arrays } from './arrays.ts'
 import { bulge } from './edge-turn.ts'
+import { int32Array } from './memory.ts'
 import type { Pack } from './pack.ts'
 import { createSpokeSorter } from './sort-spokes.ts'
 import type { Edges } from './split.ts'
@@ -21,7 +21,10 @@ export type Graph = {
 /** Merges coinciding edges, sorts the others round every vertex (two need no sorting) and links them. */
 export function buildGraph(pack: Pack, edges: Edges, snap: number): Graph {
   const m = edges.count
-  const [first, second, standsFor, next] = int32Arrays(m, m, m, 2 * m)
+  const first = int32Array(pack.memory, m)
+  const second = int32Array(pack.memory, m)
+  const standsFor = int32Array(pack.memory, m)
+  const next = int32Array(pack.memory, 2 * m)
   for (let e = 0; e < m; e++) {
     const s = edges.segment[e]!
     first[e] = pack.first[s]!
@@ -51,7 +54,9 @@ type Spokes = { readonly start: Int32Array; readonly spoke: Int32Array }
 
 function gatherSpokes(pack: Pack, edges: Edges, standsFor: Int32Array): Spokes {
   const n = pack.vertexCount
-  const [start, fill, spoke] = int32Arrays(n + 1, n, 2 * edges.count)
+  const start = int32Array(pack.memory, n + 1)
+  const fill = int32Array(pack.memory, n)
+  const spoke = int32Array(pack.memory, 2 * edges.count)
   for (let e = 0; e < edges.count; e++) {
     if (standsFor[e] !== e) continue
     start[edges.from[e]! + 1]!++

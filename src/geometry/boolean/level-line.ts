@@ -23,8 +23,15 @@ export function clearance(hits: readonly Hit[], k: number): number {
   return (here.x - before.x) * Math.min(here.steep, before.steep)
 }
 
+/** How near each other the nearest two of some hits are. */
+export function leastClearance(hits: readonly Hit[]): number {
+  let gap = Infinity
+  for (let k = 1; k < hits.length; k++) gap = Math.min(gap, clearance(hits, k))
+  return gap
+}
+
 /** Fractions of an edge's height at which its level line is tried until its hits are clearly apart. */
-const fractions = [0.5, 0.38, 0.63, 0.27, 0.74, 0.44, 0.57, 0.31, 0.69, 0.17, 0.83]
+export const fractions = [0.5, 0.38, 0.63, 0.27, 0.74, 0.44, 0.57, 0.31, 0.69, 0.17, 0.83]
 
 /** Of so many hits two are always near each other, at every height: one line is as good as another. */
 const many = 1000
@@ -40,10 +47,10 @@ export function castThrough(
   const whole = widthOf(tree)
   let best: readonly Hit[] = []
   let bestGap = -1
-  for (const level of levelsThrough(pack, edges, e)) {
+  for (const fraction of fractions) {
+    const level = levelThrough(pack, edges, e, fraction)
     const hits = levelHits(pack, edges, graph, tree, level, whole)
-    let gap = Infinity
-    for (let k = 1; k < hits.length; k++) gap = Math.min(gap, clearance(hits, k))
+    const gap = leastClearance(hits)
     if (gap > bestGap) {
       best = hits
       bestGap = gap
@@ -53,10 +60,10 @@ export function castThrough(
   return best
 }
 
-/** The heights at which level lines through an edge are tried. */
-export function levelsThrough(pack: Pack, edges: Edges, e: number): readonly number[] {
-  const [low, high] = heightOf(pack, edges, e)
-  return fractions.map(fraction => low + fraction * (high - low))
+/** The level at a fraction of an edge's height. */
+export function levelThrough(pack: Pack, edges: Edges, e: number, fraction: number): number {
+  const low = lowest(pack, edges, e)
+  return low + fraction * (highest(pack, edges, e) - low)
 }
 
 /** The edges that a stretch of a level line meets, from left to right. */
@@ -75,9 +82,16 @@ export function levelHits(
       if (graph.standsFor[k] === k) meetLevel(pack, edges, k, level, hits)
     }
   })
-  return hits
-    .filter(({ x }) => x >= stretch.left && x <= stretch.right)
-    .sort((p, q) => p.x - q.x || p.edge - q.edge)
+  const within = isWhole(stretch, widthOf(tree))
+    ? hits
+    : hits.filter(({ x }) => x >= stretch.left && x <= stretch.right)
+  return within.sort((p, q) => p.x - q.x || p.edge - q.edge)
+}
+
+/** Whether a stretch of a level line has all of it that there is anything on. */
+export function isWhole(stretch: Stretch, whole: Stretch): boolean {
+  // said the other way round, so that a coordinate that is no number counts as an end
+  return !(stretch.left > whole.left) && !(stretch.right < whole.right)
 }
 
 /**
@@ -95,7 +109,7 @@ function meetLevel(pack: Pack, edges: Edges, e: number, level: number, hits: Hit
   const endsBelow = by < level
   if (edges.straight[e] === 1) {
     if (startsBelow === endsBelow) return
-    const steep = Math.abs(by - ay) / Math.hypot(bx - ax, by - ay)
+    const steep = Math.abs(by - ay) / Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2)
     hits.push({ x: ax + ((level - ay) / (by - ay)) * (bx - ax), steep, edge: e, up: startsBelow ? 1 : 0 })
     return
   }
@@ -108,48 +122,47 @@ function meetLevel(pack: Pack, edges: Edges, e: number, level: number, hits: Hit
   const aboveTop = cy + r < level
   const aboveBottom = cy - r < level
   const half = Math.sqrt(Math.max(0, (r - (level - cy)) * (r + (level - cy))))
+  const steep = half / r
   // a counter-clockwise arc rises on the right half of its circle and falls on the left half
-  const right = (up: boolean) => hits.push({ x: cx + half, steep: half / r, edge: e, up: up ? 1 : 0 })
-  const left = (up: boolean) => hits.push({ x: cx - half, steep: half / r, edge: e, up: up ? 1 : 0 })
-  if (startsBelow === endsBelow) {
-    if (reachesTop && startsBelow && !aboveTop) {
-      right(turn > 0)
-      left(turn < 0)
-    } else if (reachesBottom && !startsBelow && aboveBottom) {
-      left(turn < 0)
-      right(turn > 0)
-    }
-    return
+  if (startsBelow !== endsBelow) {
+    const x = startsBelow === turn > 0 ? cx + half : cx - half
+    hits.push({ x, steep, edge: e, up: startsBelow ? 1 : 0 })
+  } else if ((reachesTop && startsBelow && !aboveTop) || (reachesBottom && !startsBelow && aboveBottom)) {
+    hits.push({ x: cx + half, steep, edge: e, up: turn > 0 ? 1 : 0 })
+    hits.push({ x: cx - half, steep, edge: e, up: turn > 0 ? 0 : 1 })
   }
-  if (startsBelow === turn > 0) right(startsBelow)
-  else left(startsBelow)
 }
 
 export function edgeHeight(pack: Pack, edges: Edges, e: number): number {
-  const { y } = pack
-  const chord = Math.abs(y[edges.to[e]!]! - y[edges.from[e]!]!)
-  if (edges.straight[e] === 1) return chord
-  const [low, high] = heightOf(pack, edges, e)
-  return high - low
+  return highest(pack, edges, e) - lowest(pack, edges, e)
 }
 
-/** The lowest and the highest y of an edge. */
-function heightOf(pack: Pack, edges: Edges, e: number): [number, number] {
+/** The highest y of an edge: that of an end, or of the top of the circle where an arc passes it. */
+function highest(pack: Pack, edges: Edges, e: number): number {
   const { x, y } = pack
-  const ax = x[edges.from[e]!]!
-  const ay = y[edges.from[e]!]!
-  const bx = x[edges.to[e]!]!
-  const by = y[edges.to[e]!]!
-  let low = Math.min(ay, by)
-  let high = Math.max(ay, by)
-  if (edges.straight[e] === 0) {
-    const s = edges.segment[e]!
-    const r = pack.radius[s]!
-    const cx = pack.centreX[s]!
-    const cy = pack.centreY[s]!
-    const turn = pack.turn[s]!
-    if (turn * (ax - cx) > 0 && turn * (bx - cx) < 0) high = Math.max(high, cy + r)
-    if (turn * (ax - cx) < 0 && turn * (bx - cx) > 0) low = Math.min(low, cy - r)
-  }
-  return [low, high]
+  const a = edges.from[e]!
+  const b = edges.to[e]!
+  const ends = Math.max(y[a]!, y[b]!)
+  if (edges.straight[e] === 1) return ends
+  const s = edges.segment[e]!
+  const cx = pack.centreX[s]!
+  const turn = pack.turn[s]!
+  if (!(turn * (x[a]! - cx) > 0 && turn * (x[b]! - cx) < 0)) return ends
+  const top = pack.centreY[s]! + pack.radius[s]!
+  return Math.max(top, ends)
+}
+
+/** The lowest y of an edge. */
+function lowest(pack: Pack, edges: Edges, e: number): number {
+  const { x, y } = pack
+  const a = edges.from[e]!
+  const b = edges.to[e]!
+  const ends = Math.min(y[a]!, y[b]!)
+  if (edges.straight[e] === 1) return ends
+  const s = edges.segment[e]!
+  const cx = pack.centreX[s]!
+  const turn = pack.turn[s]!
+  if (!(turn * (x[a]! - cx) < 0 && turn * (x[b]! - cx) > 0)) return ends
+  const bottom = pack.centreY[s]! - pack.radius[s]!
+  return Math.min(bottom, ends)
 }

@@ -1,12 +1,24 @@
 import { type BoxTree, type Stretch, widthOf } from './box-tree.ts'
 import type { Graph } from './graph.ts'
-import { clearance, doubt, edgeHeight, type Hit, levelHits, levelsThrough } from './level-line.ts'
+import {
+  clearance,
+  doubt,
+  edgeHeight,
+  fractions,
+  type Hit,
+  leastClearance,
+  levelHits,
+  levelThrough,
+} from './level-line.ts'
 import type { Pack } from './pack.ts'
 import { agrees, type Links, linkBefore, partOf, type Rings } from './parts.ts'
 import type { Edges } from './split.ts'
 import { createGroups, type Groups, groupOf, join } from './vertices.ts'
 
-/** A walk along a level line: the hits it saw, where it made links, and the least clearance on its way. */
+/**
+ * A walk along a level line: the hits it saw, whether these are all of the line, where it made links, and the least
+ * clearance on its way.
+ */
 type Walk = {
   readonly hits: readonly Hit[]
   readonly whole: boolean
@@ -22,7 +34,8 @@ type Walk = {
  * every part adds a link between two that were apart, and in the end all hang together with what is far away.
  * Only the stretch that is walked along is looked up, so a part costs what lies between it and its neighbour.
  *
- * @returns the first part whose level line contradicts its windings, where there is one
+ * @returns the first part whose level line contradicts its windings, where there is one; else for every part whether
+ *   the whole of a level line through it was looked at, with no two hits so near that their order is in doubt
  */
 export function linkParts(
   pack: Pack,
@@ -32,18 +45,23 @@ export function linkParts(
   rings: Rings,
   through: readonly number[],
   links: Links,
-): 'all linked' | number {
-  const groups = createGroups(through.length + 1)
+): { readonly contradicts: number } | { readonly seenWhole: readonly boolean[] } {
+  const groups = createGroups(pack.memory, through.length + 1)
+  const seenWhole: boolean[] = []
   for (let p = 0; p < through.length; p++) {
     const walk = walkLeft(pack, edges, graph, tree, rings, groups, through[p]!)
-    if (walk === undefined || !agrees(walk.hits, rings, walk.whole ? 0 : 1)) return p
+    if (walk === undefined || !agrees(walk.hits, rings, walk.whole ? 0 : 1)) return { contradicts: p }
+    seenWhole.push(walk.whole && leastClearance(walk.hits) > doubt)
     for (const k of walk.linkAt) {
       linkBefore(walk.hits, rings, k, links)
       join(groups, partOf(walk.hits, rings, k), k === 0 ? through.length : partOf(walk.hits, rings, k - 1))
     }
   }
-  return 'all linked'
+  return { seenWhole }
 }
+
+/** So few edges are looked up all at once: looking up stretches of them costs more. */
+const few = 1000
 
 /** The walk from an edge along the level where the hits on its way are clearest apart. */
 function walkLeft(
@@ -61,10 +79,11 @@ function walkLeft(
   const rightmost = Math.max(pack.x[from[e]!]!, pack.x[to[e]!]!)
   const height = edgeHeight(pack, edges, e)
   let best: Walk | undefined
-  for (const level of levelsThrough(pack, edges, e)) {
+  for (const fraction of fractions) {
+    const level = levelThrough(pack, edges, e, fraction)
     let walk: Walk | 'look farther' | undefined = 'look farther'
     // twice as far each time; an arc leaves its ends by no more than its height or its chord
-    let reach = height + (rightmost - leftmost) + 2 * doubt
+    let reach = edges.count <= few ? Infinity : height + (rightmost - leftmost) + 2 * doubt
     while (walk === 'look farther') {
       const stretch = { left: leftmost - reach, right: rightmost + reach }
       const hits = levelHits(pack, edges, graph, tree, level, stretch)

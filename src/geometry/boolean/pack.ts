@@ -2,7 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
 import type { Segment } from '../shape/segment.ts'
-import { float64Arrays, int32Arrays } from './arrays.ts'
+import { createMemory, float64Array, int8Array, int32Array, type Memory } from './memory.ts'
 
 /**
  * Closed contours as plain numbers, ready to be overlaid. A segment runs from vertex `from` to vertex `to`; a
@@ -14,6 +14,8 @@ import { float64Arrays, int32Arrays } from './arrays.ts'
  * chord orders the points of an arc, and a short chord means a short arc.
  */
 export type Pack = {
+  /** Where the arrays of the run come from that this is the input of. */
+  readonly memory: Memory
   vertexCount: number
   x: Float64Array
   y: Float64Array
@@ -32,42 +34,46 @@ export type Pack = {
   /** Which of the segments that were put in this one is, or is a part of. */
   source: Int32Array
 
+  sourceCount: number
   /** What was put in: segments of contours, or of drawn ones the tag. */
   readonly sources: (Segment | string | undefined)[]
   /** The number of the first segment of every contour. */
   readonly contourStart: number[]
 
-  /** The operand that contours are being added to, and the first vertex of the one being drawn. */
+  /** The operand that contours are being added to; of the one being drawn, the first vertex and the last so far. */
   operand: 0 | 1
   weight: number
   startVertex: number
+  at: number
 }
 
 export function createPack(segments = 64): Pack {
   const n = segments
   // crossings become vertices too
-  const [x, y, centreX, centreY, radius] = float64Arrays(2 * n, 2 * n, n, n, n)
-  const [from, to, first, second, source] = int32Arrays(n, n, n, n, n)
+  const memory = createMemory(n)
   return {
+    memory,
     vertexCount: 0,
-    x,
-    y,
-    points: [],
+    x: float64Array(memory, 2 * n),
+    y: float64Array(memory, 2 * n),
+    points: new Array<Point | undefined>(2 * n),
     segmentCount: 0,
-    from,
-    to,
-    centreX,
-    centreY,
-    radius,
-    turn: new Int8Array(n),
-    first,
-    second,
-    source,
-    sources: [],
+    from: int32Array(memory, n),
+    to: int32Array(memory, n),
+    centreX: float64Array(memory, n),
+    centreY: float64Array(memory, n),
+    radius: float64Array(memory, n),
+    turn: int8Array(memory, n),
+    first: int32Array(memory, n),
+    second: int32Array(memory, n),
+    source: int32Array(memory, n),
+    sourceCount: 0,
+    sources: new Array<Segment | string | undefined>(n),
     contourStart: [],
     operand: 0,
     weight: 1,
     startVertex: -1,
+    at: -1,
   }
 }
 
@@ -80,10 +86,7 @@ export function grown<T extends Float64Array | Int32Array | Int8Array>(array: T,
 
 export function addVertex(pack: Pack, x: number, y: number, point?: Point): number {
   const v = pack.vertexCount++
-  if (v === pack.x.length) {
-    pack.x = grown(pack.x, 2 * v + 8)
-    pack.y = grown(pack.y, 2 * v + 8)
-  }
+  if (v === pack.x.length) growVertices(pack, v)
   pack.x[v] = x
   pack.y[v] = y
   if (point !== undefined) pack.points[v] = point
@@ -116,6 +119,11 @@ export function addSegment(
   pack.source[s] = source
 }
 
+function growVertices(pack: Pack, count: number): void {
+  pack.x = grown(pack.x, 2 * count + 8)
+  pack.y = grown(pack.y, 2 * count + 8)
+}
+
 function growSegments(pack: Pack, length: number): void {
   pack.from = grown(pack.from, length)
   pack.to = grown(pack.to, length)
@@ -144,12 +152,12 @@ export function moveTo(
   pack.weight = weight
   pack.contourStart.push(pack.segmentCount)
   pack.startVertex = addVertex(pack, x, y, point)
+  pack.at = pack.startVertex
 }
 
 /** A straight segment from where the contour has got to. */
 export function lineTo(pack: Pack, x: number, y: number, tag?: string, point?: Point): void {
-  const at = pack.vertexCount - 1
-  addSide(pack, at, addVertex(pack, x, y, point), 0, 0, 0, 0, addSource(pack, tag))
+  addSide(pack, addVertex(pack, x, y, point), addSource(pack, tag))
 }
 
 /** An arc from where the contour has got to, about a centre; `turn` 1 is counter-clockwise. Less than a full turn. */
@@ -163,19 +171,21 @@ export function arcTo(
   tag?: string,
   point?: Point,
 ): void {
-  const at = pack.vertexCount - 1
-  const radius = Math.hypot(pack.x[at]! - cx, pack.y[at]! - cy)
-  addArc(pack, x, y, point, cx, cy, radius, turn, addSource(pack, tag))
+  const radius = Math.hypot(pack.x[pack.at]! - cx, pack.y[pack.at]! - cy)
+  const s = addSide(pack, addVertex(pack, x, y, point), addSource(pack, tag))
+  pack.centreX[s] = cx
+  pack.centreY[s] = cy
+  pack.radius[s] = radius
+  bend(pack, s, turn)
 }
 
 /** Ends a contour: its last point becomes its first where the two are one, else a straight segment closes it. */
 export function closePath(pack: Pack): void {
-  const start = pack.startVertex
-  const last = pack.vertexCount - 1
-  if (last === start) return
-  const gap = Math.hypot(pack.x[last]! - pack.x[start]!, pack.y[last]! - pack.y[start]!)
+  const { at, startVertex: start } = pack
+  if (at === start) return
+  const gap = Math.hypot(pack.x[at]! - pack.x[start]!, pack.y[at]! - pack.y[start]!)
   if (gap <= coincident) pack.to[pack.segmentCount - 1] = start
-  else addSide(pack, last, start, 0, 0, 0, 0, addSource(pack, undefined))
+  else addSide(pack, start, addSource(pack, undefined))
 }
 
 /**
@@ -196,17 +206,17 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
     const next = segments[i + 1 === count ? 0 : i + 1]!.from
     if (s.to !== next && !(Math.hypot(s.to.x - next.x, s.to.y - next.y) <= coincident)) return i
     if (!Number.isFinite(next.x + next.y)) return i
-    const source = addSource(pack, s)
-    const last = i + 1 === count
-    if (s.kind === 'line') {
-      const at = pack.vertexCount - 1
-      const to = last ? pack.startVertex : addVertex(pack, next.x, next.y, next)
-      addSide(pack, at, to, 0, 0, 0, 0, source)
-    } else {
+    if (s.kind === 'arc') {
       const { x, y } = s.centre
       if (!(Number.isFinite(x + y) && s.radius > 0 && s.radius < Infinity)) return i
-      addArc(pack, next.x, next.y, last ? undefined : next, x, y, s.radius, s.turn, source, last)
     }
+    const to = i + 1 === count ? pack.startVertex : addPoint(pack, next)
+    const side = addSide(pack, to, addSource(pack, s))
+    if (s.kind === 'line') continue
+    pack.centreX[side] = s.centre.x
+    pack.centreY[side] = s.centre.y
+    pack.radius[side] = s.radius
+    bend(pack, side, s.turn)
   }
   return -1
 }
@@ -223,53 +233,55 @@ export function isFlat(chordSquared: number, radius: number): boolean {
 }
 
 function addSource(pack: Pack, source: Segment | string | undefined): number {
-  return pack.sources.push(source) - 1
+  pack.sources[pack.sourceCount] = source
+  return pack.sourceCount++
 }
 
-function addSide(
-  pack: Pack,
-  from: number,
-  to: number,
-  cx: number,
-  cy: number,
-  radius: number,
-  turn: number,
-  source: number,
-): void {
+/** The vertex of a point. Numbers are handed on in arrays here, since the engine packs each that a call takes anew. */
+function addPoint(pack: Pack, point: Point): number {
+  const v = pack.vertexCount++
+  if (v === pack.x.length) growVertices(pack, v)
+  pack.x[v] = point.x
+  pack.y[v] = point.y
+  pack.points[v] = point
+  return v
+}
+
+/** Adds a straight segment from where the contour has got to, and gives its number. */
+function addSide(pack: Pack, to: number, source: number): number {
   const { operand, weight } = pack
-  addSegment(
-    pack,
-    from,
-    to,
-    cx,
-    cy,
-    radius,
-    turn,
-    operand === 0 ? weight : 0,
-    operand === 1 ? weight : 0,
-    source,
-  )
+  const s = pack.segmentCount++
+  if (s === pack.from.length) growSegments(pack, 2 * s + 8)
+  pack.from[s] = pack.at
+  pack.to[s] = to
+  pack.centreX[s] = 0
+  pack.centreY[s] = 0
+  pack.radius[s] = 0
+  pack.turn[s] = 0
+  pack.first[s] = operand === 0 ? weight : 0
+  pack.second[s] = operand === 1 ? weight : 0
+  pack.source[s] = source
+  pack.at = to
+  return s
 }
 
-function addArc(
-  pack: Pack,
-  x: number,
-  y: number,
-  point: Point | undefined,
-  cx: number,
-  cy: number,
-  radius: number,
-  turn: 1 | -1,
-  source: number,
-  closes = false,
-): void {
-  let at = pack.vertexCount - 1
-  const ux = pack.x[at]! - cx
-  const uy = pack.y[at]! - cy
-  const vx = x - cx
-  const vy = y - cy
+/**
+ * Makes an arc of the segment that was added last, when it has its centre and radius: two arcs where it turns more
+ * than half, and a straight one where it hardly turns at all.
+ */
+function bend(pack: Pack, s: number, turn: 1 | -1): void {
+  const cx = pack.centreX[s]!
+  const cy = pack.centreY[s]!
+  const radius = pack.radius[s]!
+  const from = pack.from[s]!
+  const to = pack.to[s]!
+  const ux = pack.x[from]! - cx
+  const uy = pack.y[from]! - cy
+  const vx = pack.x[to]! - cx
+  const vy = pack.y[to]! - cy
   const cross = turn * (ux * vy - uy * vx)
   const dot = ux * vx + uy * vy
+  pack.turn[s] = turn
   // past a half turn the sine of the sweep is negative; an arc back to its own start is a full circle
   if (cross < 0 || (cross === 0 && dot > 0)) {
     // the middle of the arc: against the bisector of its ends, or square to the chord where that is longer
@@ -277,12 +289,16 @@ function addArc(
     const my = dot > 0 ? -(uy + vy) : -turn * (vx - ux)
     const size = radius / Math.hypot(mx, my)
     const middle = addVertex(pack, cx + mx * size, cy + my * size)
-    addSide(pack, at, middle, cx, cy, radius, turn, source)
-    at = middle
+    pack.to[s] = middle
+    pack.at = middle
+    const rest = addSide(pack, to, pack.source[s]!)
+    pack.centreX[rest] = cx
+    pack.centreY[rest] = cy
+    pack.radius[rest] = radius
+    pack.turn[rest] = turn
+    return
   }
-  const to = closes ? pack.startVertex : addVertex(pack, x, y, point)
   const dx = vx - ux
   const dy = vy - uy
-  const flat = cross > 0 && dot > 0 && isFlat(dx * dx + dy * dy, radius)
-  addSide(pack, at, to, cx, cy, flat ? 0 : radius, turn, source)
+  if (cross > 0 && dot > 0 && isFlat(dx * dx + dy * dy, radius)) pack.radius[s] = 0
 }

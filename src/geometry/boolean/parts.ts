@@ -1,4 +1,5 @@
 import { clearance, doubt, type Hit } from './level-line.ts'
+import { int8Array, int32Array, type Memory } from './memory.ts'
 
 /**
  * The rings of an arrangement: which ring a half-edge is in, which connected part a ring belongs to, and its
@@ -76,13 +77,14 @@ function endOfBundle(hits: readonly Hit[], rings: Rings, k: number, step: 1 | -1
  * @returns whether the links lead to every part and do not contradict each other
  */
 export function settleParts(
+  memory: Memory,
   { part, first, second }: Rings,
   parts: number,
   sameFace: readonly (readonly [number, number])[],
 ): boolean {
-  const shift1 = new Int32Array(parts + 1)
-  const shift2 = new Int32Array(parts + 1)
-  const settled = new Uint8Array(parts + 1)
+  const shift1 = int32Array(memory, parts + 1)
+  const shift2 = int32Array(memory, parts + 1)
+  const settled = int8Array(memory, parts + 1)
   const links: number[][] = Array.from({ length: parts + 1 }, () => [])
   sameFace.forEach(([a, b], k) => {
     links[part[a]!]!.push(k)

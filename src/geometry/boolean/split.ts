@@ -1,5 +1,5 @@
-import { int32Arrays } from './arrays.ts'
 import { type Crossings, rounding } from './find-crossings.ts'
+import { float64Array, int8Array, int32Array } from './memory.ts'
 import { isFlat, type Pack } from './pack.ts'
 import { groupOf, join } from './vertices.ts'
 
@@ -18,7 +18,7 @@ export type Edges = {
    * `coincident` from its chord. The direction of so short an arc is that of its snapped ends, no longer that
    * of its circle.
    */
-  straight: Uint8Array
+  straight: Int8Array
   readonly pieceStart: Int32Array
 }
 
@@ -29,8 +29,8 @@ export type Edges = {
 export function splitSegments(pack: Pack, crossings: Crossings, snap: number): Edges {
   const { groups } = crossings
   const n = pack.segmentCount
-  const { start, vertex } = bySegment(crossings, n)
-  const along = new Float64Array(vertex.length)
+  const { start, vertex } = bySegment(pack, crossings)
+  const along = float64Array(pack.memory, vertex.length)
 
   for (let s = 0; s < n; s++) {
     const begin = start[s]!
@@ -42,8 +42,15 @@ export function splitSegments(pack: Pack, crossings: Crossings, snap: number): E
   }
 
   const most = n + vertex.length
-  const [from, to, segment, pieceStart] = int32Arrays(most, most, most, n + 1)
-  const edges: Edges = { count: 0, from, to, segment, straight: new Uint8Array(most), pieceStart }
+  const { memory } = pack
+  const edges: Edges = {
+    count: 0,
+    from: int32Array(memory, most),
+    to: int32Array(memory, most),
+    segment: int32Array(memory, most),
+    straight: int8Array(memory, most),
+    pieceStart: int32Array(memory, n + 1),
+  }
   for (let s = 0; s < n; s++) {
     edges.pieceStart[s] = edges.count
     const begin = start[s]!
@@ -85,9 +92,14 @@ function addEdge(pack: Pack, edges: Edges, s: number, from: number, to: number):
 }
 
 /** The crossings' vertices gathered by segment: those of s stand from start[s] up to start[s + 1]. */
-function bySegment(crossings: Crossings, n: number): { start: Int32Array; vertex: Int32Array } {
+function bySegment(
+  { memory, segmentCount: n }: Pack,
+  crossings: Crossings,
+): { start: Int32Array; vertex: Int32Array } {
   const { count } = crossings
-  const [start, fill, vertex] = int32Arrays(n + 1, n, count)
+  const start = int32Array(memory, n + 1)
+  const fill = int32Array(memory, n)
+  const vertex = int32Array(memory, count)
   for (let k = 0; k < count; k++) start[crossings.segment[k]! + 1]!++
   for (let s = 0; s < n; s++) start[s + 1]! += start[s]!
   fill.set(start.subarray(0, n))

@@ -1,9 +1,10 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { distance, type Point } from '../shape/point.ts'
-import { type Segment, sweep } from '../shape/segment.ts'
+import type { Arc, Segment } from '../shape/segment.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
+import { int8Array } from './memory.ts'
 import { isFlat, type Pack } from './pack.ts'
 import type { Edges } from './split.ts'
 import { createGroups, groupOf, join } from './vertices.ts'
@@ -22,15 +23,15 @@ export function traceRegions(
   faces: Faces,
   inside: (first: number, second: number) => boolean,
 ): Region[] {
-  const filled = new Uint8Array(faces.ringCount + 1)
+  const filled = int8Array(pack.memory, faces.ringCount + 1)
   for (let r = 0; r <= faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
 
   const { next } = graph
   const { ring } = faces
-  const bodies = createGroups(faces.ringCount + 1)
+  const bodies = createGroups(pack.memory, faces.ringCount + 1)
   for (const [a, b] of faces.sameFace) if (filled[a] === 1) join(bodies, a, b)
-  const leaving = new Uint8Array(pack.vertexCount)
-  const boundary = new Uint8Array(next.length)
+  const leaving = int8Array(pack.memory, pack.vertexCount)
+  const boundary = int8Array(pack.memory, next.length)
   for (let e = 0; e < edges.count; e++) {
     if (next[2 * e] === -1) continue
     const left = ring[2 * e]!
@@ -65,7 +66,7 @@ export function traceRegions(
 }
 
 /** Parts a closed walk wherever it comes back to a vertex it has left before. */
-function partAtVertices(path: number[], edges: Edges, leaving: Uint8Array): number[][] {
+function partAtVertices(path: number[], edges: Edges, leaving: Int8Array): number[][] {
   const origin = (h: number) => (h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!)
   if (!path.some(h => leaving[origin(h)] === 2)) return [path]
   const loops: number[][] = []
@@ -112,7 +113,7 @@ function assemble(
 }
 
 /** Turns half-edges into segments: pieces of one segment that follow each other become one again. */
-function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
+function createPen(pack: Pack, edges: Edges, leaving: Int8Array) {
   const { points, x, y } = pack
   const pointAt = (v: number): Point => {
     let p = points[v]
@@ -161,12 +162,23 @@ function createPen(pack: Pack, edges: Edges, leaving: Uint8Array) {
       area += ((from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)) / 2
       length += Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
       if (made.kind === 'arc') {
-        const turned = sweep(made)
-        area += ((turned - Math.sin(turned)) * made.radius * made.radius) / 2
+        area += circularSegment(made)
       }
     }
     return { contour: { segments, closed: true }, area, length }
   }
+}
+
+/** The area between an arc and its chord, positive for a left turn. */
+function circularSegment({ from, to, centre, radius, turn }: Arc): number {
+  const ux = from.x - centre.x
+  const uy = from.y - centre.y
+  const vx = to.x - centre.x
+  const vy = to.y - centre.y
+  const sine = ux * vy - uy * vx
+  let angle = turn * Math.atan2(sine, ux * vx + uy * vy)
+  if (angle <= 0) angle += 2 * Math.PI
+  return (turn * angle * radius * radius - sine) / 2
 }
 
 function makeSegment(

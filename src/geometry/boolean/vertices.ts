@@ -1,11 +1,13 @@
+import { int32Array, type Memory } from './memory.ts'
+
 /**
  * Vertices that were found to be one. Every group is known by its lowest number, so that a point of the input
  * stands for the crossings near it and the result does not depend on the order of the search.
  */
 export type Groups = { parent: Int32Array }
 
-export function createGroups(count: number): Groups {
-  const parent = new Int32Array(count)
+export function createGroups(memory: Memory, count: number): Groups {
+  const parent = int32Array(memory, count)
   for (let i = 0; i < count; i++) parent[i] = i
   return { parent }
 }

@@ -28,7 +28,7 @@ export function tooManyFeatures(parts: readonly PartPlan[]): Finding | undefined
 
 /** How many features a cut stands for, on all its faces. */
 function featuresOf(cut: CutPlan): number {
-  if (cut.kind === 'notch') return 1
+  if (!('on' in cut)) return 1
   const faces = cut.on.length
   switch (cut.kind) {
     case 'row':
@@ -36,6 +36,9 @@ function featuresOf(cut: CutPlan): number {
       return faces * cut.count.value
     case 'grid':
       return faces * cut.count[0].value * cut.count[1].value
+    case 'chamfer':
+    case 'round-over':
+      return faces * (cut.edges === 'all' ? 1 : cut.edges.length)
     default:
       return faces
   }

@@ -30,7 +30,7 @@ export function described(cut: CutPlan): Pick<Feature, 'cut' | 'label' | 'note' 
 /** The faces that a cut lies on, each with the id of what is cut there: of one face the name alone. */
 export function facesOf(
   site: Site,
-  cut: Exclude<CutPlan, { kind: 'notch' }>,
+  cut: Extract<CutPlan, { on: unknown }>,
 ): readonly { readonly frame: FaceFrame; readonly id: string }[] | undefined {
   const frames: { frame: FaceFrame; id: string }[] = []
   for (const face of cut.on) {
@@ -44,7 +44,8 @@ export function facesOf(
   return frames
 }
 
-function reportUnknownEdge({ context, edgeNames }: Site, face: Located<FaceName>): void {
+/** A name that is neither a side nor an edge. */
+export function reportUnknownEdge({ context, edgeNames }: Site, face: Located<FaceName>): void {
   const known = [...sides, ...edgeNames]
   const found = sayFace(face.value)
   const nearest = nearestName(found, known)

@@ -1,11 +1,16 @@
 import type { CutPlan } from '../../plan/plan.ts'
 import type { Feature } from '../feature.ts'
+import { buildBevel } from './bevel.ts'
 import type { CutBuilder } from './cut-builder.ts'
 import { buildCutOut } from './cut-out.ts'
+import { buildChamfer, buildRoundOver } from './eased.ts'
+import { buildEngraving } from './engraving.ts'
 import { buildGrid } from './grid.ts'
+import { buildGroove } from './groove.ts'
 import { buildHole } from './hole.ts'
 import { buildHoleCircle } from './hole-circle.ts'
 import { buildNotch } from './notch.ts'
+import { buildRebate } from './rebate.ts'
 import { buildRow } from './row.ts'
 import type { Site } from './site.ts'
 import { buildSlot } from './slot.ts'
@@ -19,6 +24,12 @@ const builders: { readonly [K in CutPlan['kind']]: CutBuilder<Extract<CutPlan, {
   slot: buildSlot,
   notch: buildNotch,
   'cut-out': buildCutOut,
+  groove: buildGroove,
+  rebate: buildRebate,
+  bevel: buildBevel,
+  chamfer: buildChamfer,
+  'round-over': buildRoundOver,
+  engrave: buildEngraving,
 }
 
 export function buildCut(site: Site, cut: CutPlan): readonly Feature[] {

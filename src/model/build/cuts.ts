@@ -45,8 +45,8 @@ function chainTo(
 
 /** The name of the cut that this one is placed from. */
 function placedFrom(cut: CutPlan): string | undefined {
-  if (cut.kind === 'notch' || cut.at.kind !== 'from-feature') return undefined
-  return cut.at.feature.value.split('.')[0]
+  const at = cut.kind === 'engrave' ? cut.drawing.at : 'at' in cut ? cut.at : undefined
+  return at?.kind === 'from-feature' ? at.feature.value.split('.')[0] : undefined
 }
 
 function reportCycle({ context }: Pick<Site, 'context'>, cycle: readonly CutPlan[]): void {

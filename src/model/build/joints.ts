@@ -54,7 +54,7 @@ function tongueJoint(
     report(context, tongue, joint.tongue.written, whole)
     return undefined
   }
-  const wanted = 'a slot, notch or cut-out, such as floor.partition-slot'
+  const wanted = 'a slot, groove, rebate, notch or cut-out, such as floor.partition-slot'
   if (!serves(into, joint.into.written, parts, isOpening, wanted, context)) return undefined
   return { kind: 'tongue', tongue, into, ...(fit ? { fit } : {}), source: joint.source }
 }
@@ -69,7 +69,11 @@ const isBore = ({ shape }: Feature) =>
   shape.kind === 'bore' ||
   (shape.kind === 'unplaced' && ['hole', 'row', 'grid', 'hole-circle'].includes(shape.what))
 
-const isOpening = (feature: Feature) => !isBore(feature)
+const openings: readonly string[] = ['pocket', 'cut-out', 'edge-cut', 'groove', 'rebate']
+const openingPlans: readonly string[] = ['slot', 'cut-out', 'notch', 'groove', 'rebate']
+
+const isOpening = ({ shape }: Feature) =>
+  shape.kind === 'unplaced' ? openingPlans.includes(shape.what) : openings.includes(shape.kind)
 
 /** Whether the features are of the kind that the joint wants; of an undrawn part nothing is known. */
 function serves(

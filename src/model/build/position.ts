@@ -1,5 +1,4 @@
 import { sayFace } from '../../finding/face-name.ts'
-import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { nearestName } from '../../length/nearest-name.ts'
 import type {
@@ -12,6 +11,7 @@ import type {
 } from '../../plan/plan.ts'
 import { type Feature, isPlaced, type Missing, type Placed } from '../feature.ts'
 import { onPlane, type Pose, toPart } from '../pose.ts'
+import { shapeBounds } from '../shape-bounds.ts'
 import type { FaceFrame } from './face-frame.ts'
 import { resolveDistance } from './resolve-size.ts'
 import type { Site } from './site.ts'
@@ -160,7 +160,7 @@ function alignment(a: Pose, b: Pose): number {
 /** A bore's centre, and the middle of the rectangle round anything else. */
 export function centreOf({ shape }: Placed): Point {
   if (shape.kind === 'bore') return shape.centre
-  const { left, right, bottom, top } = regionBounds(shape.region)
+  const { left, right, bottom, top } = shapeBounds(shape)
   return { x: (left + right) / 2, y: (bottom + top) / 2 }
 }
 

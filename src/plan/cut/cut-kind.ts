@@ -11,13 +11,11 @@ export type CutOf<K extends CutPlan['kind']> = Extract<CutPlan, { kind: K }>
 /** A reader for every kind of cut. */
 export type CutReaders = { readonly [K in CutPlan['kind']]: Reader<CutOf<K>> }
 
-/** The keys that every kind of cut has. */
-export const commonKeys = {
-  at: optional(position),
-  label: optional(label),
-  note: optional(note),
-  page: optional(label),
-}
+/** The keys that every kind of cut has: what the plan says about it in words. */
+export const wordKeys = { label: optional(label), note: optional(note), page: optional(label) }
+
+/** The keys of what has a place. */
+export const commonKeys = { at: optional(position), ...wordKeys }
 
 /** The keys of what is cut into a face. */
 export const onFaceKeys = { ...commonKeys, on: optional(faces) }

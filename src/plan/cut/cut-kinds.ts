@@ -1,9 +1,14 @@
+import { bevel } from './bevel.ts'
 import type { CutReaders } from './cut-kind.ts'
 import { cutOut } from './cut-out.ts'
+import { chamfer, roundOver } from './eased.ts'
+import { engrave } from './engrave.ts'
 import { grid } from './grid.ts'
+import { groove } from './groove.ts'
 import { hole } from './hole.ts'
 import { holeCircle } from './hole-circle.ts'
 import { notch } from './notch.ts'
+import { rebate } from './rebate.ts'
 import { row } from './row.ts'
 import { slot } from './slot.ts'
 
@@ -16,7 +21,10 @@ export const cutKinds: CutReaders = {
   slot,
   notch,
   'cut-out': cutOut,
+  groove,
+  rebate,
+  bevel,
+  chamfer,
+  'round-over': roundOver,
+  engrave,
 }
-
-/** Kinds that stand in the plan file's description and are not read yet. */
-export const laterCutKinds = ['groove', 'rebate', 'bevel', 'chamfer', 'round-over', 'engrave']

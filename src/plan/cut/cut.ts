@@ -6,7 +6,7 @@ import { jsonSchemaOf } from '../../yaml/schema/json-schema.ts'
 import { wrongKind } from '../../yaml/schema/leaf.ts'
 import { type Fail, type Reader, reader, readWithin } from '../../yaml/schema/reader.ts'
 import type { CutPlan } from '../plan.ts'
-import { cutKinds, laterCutKinds } from './cut-kinds.ts'
+import { cutKinds } from './cut-kinds.ts'
 
 const kinds = Object.keys(cutKinds) as CutPlan['kind'][]
 
@@ -30,8 +30,6 @@ function kindOf(node: Mapping, fail: Fail): CutPlan['kind'] | undefined {
     return void fail({ ...both, places: [...both.places, { source: keys.get(first)! }] })
   }
   if (first) return first
-  const later = laterCutKinds.find(kind => keys.has(kind))
-  if (later) return void fail(fault('later-key', keys.get(later)!, { found: later, within: 'the cuts' }))
   for (const [key, source] of keys) {
     const nearest = nearestName(key, kinds)
     if (nearest === undefined) continue

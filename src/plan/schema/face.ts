@@ -13,7 +13,7 @@ import { readId } from './id.ts'
 export type Faces = readonly [Located<FaceName>, ...Located<FaceName>[]]
 
 /** A side, or what may be the name of an edge of the outline; whether there is such an edge, the model says. */
-const face: Reader<Located<FaceName>> = leaf('a side, or the name of an edge', (node, fail) => {
+export const face: Reader<Located<FaceName>> = leaf('a side, or the name of an edge', (node, fail) => {
   const { text, source } = node
   if (isSide(text)) return { value: text, source }
   const id = readId(text, source, fail)

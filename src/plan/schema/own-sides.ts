@@ -70,8 +70,8 @@ export function withPlainSides(part: Mapping, fail: Fail): Mapping {
 }
 
 function plainCut(cut: Mapping, sideOf: ReadonlyMap<string, Side>, fail: Fail): Mapping {
-  const { at, last, entry, on, toward, lean } = cut
-  const positions = { at, last }
+  const { at, last, stopped, entry, on, toward, edge, edges, short, lean } = cut
+  const positions = { at, last, stopped }
   const changes: Record<string, TreeNode> = {}
   for (const [key, node] of Object.entries(positions)) {
     if (node && isMapping(node)) changes[key] = plainKeys(node, sideOf, fail)
@@ -80,7 +80,7 @@ function plainCut(cut: Mapping, sideOf: ReadonlyMap<string, Side>, fail: Fail): 
     changes.entry = replaced(entry, { at: plainKeys(entry.at, sideOf, fail) })
   }
   if (lean) changes.lean = plainLeans(lean, sideOf)
-  for (const [key, node] of Object.entries({ on, toward })) {
+  for (const [key, node] of Object.entries({ on, toward, edge, edges, short })) {
     if (node) changes[key] = plainWords(node, sideOf)
   }
   return replaced(cut, changes)

@@ -23,12 +23,14 @@ export type MachineOptions = {
   readonly layers?: readonly Layer[]
   /** Fonts for the drawing's text, to engrave it; there is no text in the file when they are left out. */
   readonly text?: Fonts
+  /** Whether what is engraved is in the file; a machine that cuts every line it finds would cut it out. */
+  readonly engraving?: boolean
 }
 
 /**
  * The shapes of one drawing as an SVG file for a cutting machine or a vector editor: the closed contours of
  * `layers`, true size, in the middle of whose lines the edge lies. What is there to be read, such as crosses and
- * open lines, is left out, and text unless it is asked for. The picture is as large as what is in it with 1 mm
+ * open lines, is left out, and text and what the plan wants engraved unless they are asked for. The picture is as large as what is in it with 1 mm
  * around it.
  *
  * @throws RangeError when a number in the drawing is not finite
@@ -36,10 +38,11 @@ export type MachineOptions = {
 export function renderSvgDrawing(
   drawing: Drawing,
   language: string,
-  { lines = 'hairline', layers = ['cut', 'drill'], text }: MachineOptions = {},
+  { lines = 'hairline', layers = ['cut', 'drill'], text, engraving = false }: MachineOptions = {},
 ): string {
   const marks = drawing.marks.flatMap((mark): readonly Mark[] => {
     if (mark.kind === 'text') return text === undefined ? [] : [mark]
+    if (mark.layer === 'engrave') return engraving ? [mark] : []
     const contours = layers.includes(mark.layer) ? shapesOf(mark) : []
     return mark.kind === 'path' && contours.length > 0 ? [{ ...mark, contours }] : []
   })

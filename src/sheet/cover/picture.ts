@@ -4,7 +4,7 @@ import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { compose, scale, shift } from '../../geometry/shape/matrix.ts'
 import { transformContour } from '../../geometry/shape/transform.ts'
-import { finishedOutline } from '../../model/finished-outline.ts'
+import { silhouette } from '../../model/finished-outline.ts'
 import type { Part } from '../../model/part.ts'
 import { cutMarks, seenFromFront } from '../template/cut-marks.ts'
 
@@ -13,7 +13,7 @@ const largestScale = 1 / 2
 
 /** The part's lines to cut to and its holes, made small to lie in a box, in the middle of it. */
 export function partPicture({ id, drawn }: Part, into: Bounds): readonly Mark[] {
-  const outline = finishedOutline(drawn)
+  const outline = silhouette(drawn)
   // notches may leave nothing of a part; the check says so, and there is nothing to picture
   if (outline.length === 0) return []
   const { left, right, bottom, top } = boundsOfRegions(outline)

@@ -1,4 +1,4 @@
-import type { Bore, Depth, Placed } from '../../model/feature.ts'
+import type { Bore, Depth, Placed, Shape } from '../../model/feature.ts'
 
 /** A letter on the part, and all that it stands for: cuts that are made with one bit at one depth, or of one size. */
 export type KeyEntry = { readonly letter: string; readonly members: readonly [Placed, ...Placed[]] }
@@ -9,15 +9,28 @@ export type KeyEntry = { readonly letter: string; readonly members: readonly [Pl
  */
 export function keyOf(features: readonly Placed[]): readonly KeyEntry[] {
   const groups = new Map<string, [Placed, ...Placed[]]>()
-  for (const kind of ['bore', 'pocket', 'cut-out', 'edge-cut'] as const) {
-    for (const feature of features.filter(f => f.shape.kind === kind)) {
-      const key = cutKey(feature)
-      const group = groups.get(key)
-      if (group === undefined) groups.set(key, [feature])
-      else group.push(feature)
-    }
+  for (const feature of features.toSorted((a, b) => order[a.shape.kind] - order[b.shape.kind])) {
+    const key = cutKey(feature)
+    const group = groups.get(key)
+    if (group === undefined) groups.set(key, [feature])
+    else group.push(feature)
   }
   return [...groups.values()].map((members, i) => ({ letter: letterOf(i), members }))
+}
+
+/** Bores first, since they are bored while the piece is still whole; edges are eased, and the work engraved, at last. */
+const order: Readonly<Record<Shape['kind'], number>> = {
+  bore: 0,
+  pocket: 1,
+  groove: 2,
+  rebate: 3,
+  'cut-out': 4,
+  'edge-cut': 5,
+  bevel: 6,
+  chamfer: 7,
+  'round-over': 8,
+  'engraved-lines': 9,
+  'engraved-text': 10,
 }
 
 /** Equal for cuts that are made alike. Sizes are compared to a micrometre, far finer than any bit. */
@@ -38,6 +51,18 @@ function cutKey({ id, face, shape }: Placed): string {
       return ['cut-out', id].join(' ')
     case 'edge-cut':
       return ['edge-cut', rounded(shape.along.mm), rounded(shape.into.mm)].join(' ')
+    case 'groove':
+    case 'rebate':
+    case 'chamfer':
+      return [shape.kind, rounded(shape.width.mm), rounded(shape.depth.mm)].join(' ')
+    case 'bevel':
+      return ['bevel', face, shape.angle.toFixed(6)].join(' ')
+    case 'round-over':
+      return ['round-over', rounded(shape.radius.mm)].join(' ')
+    case 'engraved-lines':
+    case 'engraved-text':
+      // what is engraved is drawn and says what it is, so each has its letter
+      return ['engraving', id].join(' ')
   }
 }
 

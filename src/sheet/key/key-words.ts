@@ -1,8 +1,12 @@
 import { type DistanceFrom, type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
 import type { Side } from '../../finding/side.ts'
+import { quoted } from '../../finding/visible.ts'
 import { nameBit } from '../../length/name-bit.ts'
-import type { Feature, Missing } from '../../model/feature.ts'
+import { angleText } from '../../length/show-angle.ts'
+import type { Chamfer, Feature, Missing } from '../../model/feature.ts'
 import type { Model, Part, Piece } from '../../model/part.ts'
+import type { Size } from '../../model/size.ts'
+import { coincident } from '../../number/tolerance.ts'
 import type { Words } from '../../text/words.ts'
 import type { BitTip } from '../../workshop/workshop.ts'
 import { showSize } from '../show-size.ts'
@@ -37,12 +41,59 @@ export function entryWords({ members }: KeyEntry, model: Model, { name, bits }: 
       return ['saw out, entry hole ', ...nameBit(shape.entry.diameter)]
     case 'edge-cut':
       return ['notch ', ...showSize(shape.along, model), ' along, ', ...showSize(shape.into, model), ' in']
+    case 'groove':
+      return [
+        shape.stopped ? 'stopped groove ' : 'groove ',
+        ...showSize(shape.width, model),
+        ' wide, ',
+        ...showSize(shape.depth, model),
+        ' deep',
+      ]
+    case 'rebate':
+      return [
+        shape.stopped ? 'stopped rebate ' : 'rebate ',
+        ...showSize(shape.width, model),
+        ' wide, ',
+        ...showSize(shape.depth, model),
+        ' deep',
+      ]
+    case 'bevel':
+      return [
+        `bevel ${angleText(shape.angle)}, blade tilted ${angleText(shape.angle)}, ${face} `,
+        ...showSize(shape.shorter, model),
+        ' shorter',
+      ]
+    case 'chamfer':
+      return chamferWords(shape, model)
+    case 'round-over':
+      return ['round over, radius ', ...showSize(shape.radius, model)]
+    case 'engraved-lines':
+      return ['engrave the lines', ...engravedDepth(shape.depth, model)]
+    case 'engraved-text':
+      return [
+        'engrave ',
+        quoted(shape.text),
+        ', ',
+        ...showSize(shape.height, model),
+        ' high',
+        ...engravedDepth(shape.depth, model),
+      ]
   }
 }
 
 /** How the drill press is set, where that has to be said. */
 export function setUpWords({ members: [{ shape }] }: KeyEntry, name?: SideName): string | undefined {
   return shape.kind === 'bore' ? tableWords(shape, { sideName: side => towardName(side, name) }) : undefined
+}
+
+function chamferWords({ width, depth }: Chamfer, model: Model): Words {
+  const one = ['chamfer ', ...showSize(width, model)]
+  if (Math.abs(width.mm - depth.mm) <= coincident) return one
+  return [...one, ' wide, ', ...showSize(depth, model), ' down the edge']
+}
+
+function engravedDepth(depth: Size | undefined, model: Model): Words {
+  return depth === undefined ? [] : [', ', ...showSize(depth, model), ' deep']
 }
 
 /** A side as a direction: "the right", "the reference end". */
@@ -53,9 +104,9 @@ function towardName(side: DistanceFrom, name: SideName = side => side): string {
 
 /** Which features bear the letter: a row by its name and number, not hole by hole. */
 export function memberNames({ members }: KeyEntry): string {
-  const names = members.map(({ id, row, face }) => {
+  const names = members.map(({ id, row, face, shape }) => {
     const name = row === undefined ? id : `${row.row} (${row.pattern} of ${row.count})`
-    return face === 'back' ? `${name}, from the back` : name
+    return face === 'back' && shape.kind === 'bore' ? `${name}, from the back` : name
   })
   return [...new Set(names)].join(', ')
 }

@@ -8,7 +8,7 @@ import { wayOut } from '../../model/bore/way-through.ts'
 import type { Bore, Lean, Placed } from '../../model/feature.ts'
 import { faceOf, type Solid } from '../../model/part.ts'
 import { onPlane } from '../../model/pose.ts'
-import { crossGap, crossReach, holeMarks } from './hole-marks.ts'
+import { crossGap, crossReach, rimMarks } from './hole-marks.ts'
 
 /** How far what shows of a bore reaches from its centre: its ring or ellipse, or its mouth where that is wider. */
 export function boreReach(bore: Bore): number {
@@ -31,7 +31,7 @@ export function boreMarks(feature: Placed, bore: Bore, subject: string): readonl
   // the mouth of one that comes through from the back is on the back
   const mouthRole = feature.face === 'back' ? 'hidden' : 'thin'
   return [
-    ...holeMarks(bore.centre, ovalContour(rimOval(bore)), reach, subject, freehand),
+    ...rimMarks(bore.centre, ovalContour(rimOval(bore)), reach, subject, freehand),
     ...(bore.mouth ? [pathMark(belongs, mouthRole, [ovalContour(mouthOval(bore))])] : []),
     ...(bore.lean ? sightLineMarks(bore.centre, bore.lean, reach, subject) : []),
   ]

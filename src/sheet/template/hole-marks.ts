@@ -16,11 +16,21 @@ export function crossReach(radius: number): number {
   return Math.max(radius, crossGap) + crossBeyond
 }
 
+/** A hole that stands square to the face: its ring, its cross, and where it is bored freehand a dot to prick. */
+export function holeMarks(
+  centre: Point,
+  radius: number,
+  subject: string,
+  freehand: boolean,
+): readonly Mark[] {
+  return rimMarks(centre, circle(centre, radius), radius, subject, freehand)
+}
+
 /**
  * A hole to bore: where it truly enters, which is a ring unless it leans, a fine cross that stops short of the centre
  * and reaches out of a circle of `reach`, and where it is bored freehand a dot to prick.
  */
-export function holeMarks(
+export function rimMarks(
   centre: Point,
   rim: Contour,
   reach: number,

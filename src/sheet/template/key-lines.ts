@@ -13,6 +13,7 @@ import {
 } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
+import { transferOf, transferWords } from '../transfer.ts'
 import type { OnPart } from './on-part.ts'
 import { pieceName, type Served } from './pieces-served.ts'
 import { placeRows } from './place-rows.ts'
@@ -37,12 +38,14 @@ export function keyLines(
   ]
   const stock = [part.stock, part.wood].filter(s => s !== undefined).join(', ')
   const remarks = [
+    `${transferWords(transferOf(part, context))}.`,
     ...(pieces.length > 1 ? [`Print this page ${pieces.length} times, once for each piece.`] : []),
     ...notOnPaper(served, elsewhere),
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(served, drawn),
     legend(drawn),
     ...leaningLegend(pieces[0].solid),
+    ...forBevel(served),
     ...forBush(part, drawn, model),
     howToCut(served),
     ...(drawn.unlettered.length > 0 ? [unletteredWords] : []),
@@ -69,7 +72,7 @@ const unletteredWords =
   'No room on the part for these letters. They stand so far from the face edge and from the reference end, at the centres of holes and at the near sides of all else:'
 
 /** What a reader of this paper would look for in vain. */
-function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
+export function notOnPaper({ part, pieces }: Served, elsewhere: readonly Placed[]): readonly string[] {
   const { solid, hand } = pieces[0]
   const name = sideNames(hand, part)
   return [
@@ -124,6 +127,13 @@ function forBush({ templateOffset }: Part, { guided }: OnPart, model: Model): re
   return [
     `For the bush of a router: the line is ${by} inside the edge of the part, which is dashed, and as far outside slots and cut-outs.`,
   ]
+}
+
+/** A bevel has two lines, of which the saw sees one. */
+function forBevel({ pieces }: Served): readonly string[] {
+  const bevelled = pieces[0].solid.features.some(({ shape }) => shape.kind === 'bevel')
+  if (!bevelled) return []
+  return ['Dashed: where the back ends at a bevel. Sizes and places are those of the longer face.']
 }
 
 function howToCut({ pieces }: Served): string {

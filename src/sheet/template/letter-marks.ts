@@ -34,7 +34,7 @@ export function putLetters(
   const places = choosePlaces(
     wanted.map(({ feature }, i) =>
       letterPlaces(
-        targetOf(feature),
+        targetOf(feature, fonts),
         linesOfAnother(part, feature),
         labels[i]!.extent,
         area,

@@ -5,25 +5,39 @@ import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
 import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed } from '../../model/feature.ts'
+import { shapeBounds } from '../../model/shape-bounds.ts'
+import type { Fonts } from '../../text/fonts.ts'
+import { engravedBox } from '../engraved-letters.ts'
 import { boxAbout } from '../label/find-place.ts'
 import type { Stretch } from '../label/touch.ts'
 import { boreReach } from './bore-marks.ts'
 import { crossReach } from './hole-marks.ts'
 
-/** What a letter belongs to: a ring with its cross, or what is cut out. */
+/** What a letter belongs to: a ring with its cross, what is cut out, the box round what is engraved, or a point of a line. */
 export type Target =
+  | { readonly kind: 'point'; readonly at: Point }
   | { readonly kind: 'ring'; readonly centre: Point; readonly radius: number }
   | { readonly kind: 'region'; readonly region: Region }
+  | { readonly kind: 'box'; readonly box: Bounds }
 
-export function targetOf({ shape }: Placed): Target {
-  return shape.kind === 'bore'
-    ? { kind: 'ring', centre: shape.centre, radius: boreReach(shape) }
-    : { kind: 'region', region: shape.region }
+export function targetOf({ shape }: Placed, fonts: Fonts): Target {
+  switch (shape.kind) {
+    case 'bore':
+      return { kind: 'ring', centre: shape.centre, radius: boreReach(shape) }
+    case 'engraved-lines':
+      return { kind: 'box', box: shapeBounds(shape) }
+    case 'engraved-text':
+      return { kind: 'box', box: engravedBox(shape, fonts) }
+    default:
+      return { kind: 'region', region: shape.region }
+  }
 }
 
 /** What letters stand round: of a ring the square in it, so that a letter on the diagonal comes near to it. */
 export function coreOf(target: Target): Bounds {
   if (target.kind === 'region') return regionBounds(target.region)
+  if (target.kind === 'box') return target.box
+  if (target.kind === 'point') return boxAbout(target.at, { width: 0, height: 0 })
   const side = target.radius * Math.SQRT2
   return boxAbout(target.centre, { width: side, height: side })
 }
@@ -33,7 +47,7 @@ const widestDeviation = 0.5
 
 /** Where a letter can stand in the waste itself: in the middle, or in the widest place of what has none. */
 export function insideOf(target: Target): readonly Point[] {
-  if (target.kind === 'ring') return []
+  if (target.kind !== 'region') return []
   const middle = middleOf(regionBounds(target.region))
   if (pointInRegion(target.region, middle) === 'inside') return [middle]
   const widest = inscribedCircle(target.region, widestDeviation)
@@ -68,6 +82,8 @@ const shortestInLine = 4
 
 function aimOf(target: Target, from: Point): Point | undefined {
   if (target.kind === 'ring') return target.centre
+  if (target.kind === 'box') return nearestIn(target.box, from)
+  if (target.kind === 'point') return target.at
   if (pointInRegion(target.region, from) === 'inside') return undefined
   return nearestOnRegion(target.region, from)?.point
 }

@@ -4,8 +4,9 @@ import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { Placed } from '../../model/feature.ts'
-import { finishedOutline } from '../../model/finished-outline.ts'
+import type { CutOut, Groove, Placed, Rebate } from '../../model/feature.ts'
+import { finishedOutline, silhouette } from '../../model/finished-outline.ts'
+import { engravingMarks } from '../engraving-marks.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
@@ -52,24 +53,29 @@ export function onPart(
   const { solid } = pieces[0]
   const edge = finishedOutline(solid)
   const outline = guided(edge, part)
+  // under a bevel the wood goes on beyond the line on the front, and is measured from where it ends
+  const whole = outline === edge ? silhouette(solid) : outline
   const cuts = seen.map(feature => guidedCut(feature, part))
-  const area = boundsOfRegions(outline)
+  const area = boundsOfRegions(whole)
   const board = emptyBoard()
   const cutLines = linesOf(outline)
 
   board.draw([pathMark({ layer: 'cut', subject: part.id }, 'cut', cutLines)])
   // where a bush runs along that line, the edge that the bit makes lies outside it
   if (outline !== edge) board.draw([pathMark({ layer: 'cut', subject: part.id }, 'hidden', linesOf(edge))])
-  board.draw(roughCutMarks(outline, part, workshop))
-  board.draw(cuts.flatMap(feature => cutMarks(feature, `${part.id}.${feature.id}`)))
+  board.draw(roughCutMarks(whole, part, workshop))
+  const subjectOf = ({ id }: Placed) => `${part.id}.${id}`
+  board.draw(cuts.flatMap(feature => cutMarks(feature, subjectOf(feature))))
   board.draw(wayOutMarks(solid, part.id))
+  board.draw(cuts.flatMap(feature => engravingMarks(feature, subjectOf(feature), fonts)))
   const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
-  const sawnOut = cuts.flatMap(({ shape }) => (shape.kind === 'cut-out' ? [shape.region] : []))
+  const taken = cuts.flatMap(({ shape }) => (isTaken(shape) ? [shape.region] : []))
   const inOne = (regions: readonly Region[], p: Point) => regions.some(r => pointInRegion(r, p) === 'inside')
-  const onWood: OnWood = p => inOne(outline, p) && !inOne(sawnOut, p)
+  const onWood: OnWood = p => inOne(whole, p) && !inOne(taken, p)
+  const onFront: OnWood = p => inOne(outline, p) && !inOne(taken, p)
   const grain = area.top - area.bottom > area.right - area.left ? 'across' : 'along'
   const referenceEnd = referenceEndOf(served)
-  const middles = middlesOf(area, onWood)
+  const middles = middlesOf(area, onFront)
   const put = {
     faceEdge: putFaceMarks(board, area, part.faceEdge, onWood),
     referenceEnd: putDatum(board, area, referenceEnd === 'right' ? 1 : -1, onWood),
@@ -85,6 +91,11 @@ export function onPart(
     referenceEnd,
     guided: outline !== edge,
   }
+}
+
+/** Where nothing is left of the face to bear a mark that is wanted when the piece is finished. */
+function isTaken(shape: Placed['shape']): shape is CutOut | Groove | Rebate {
+  return shape.kind === 'cut-out' || shape.kind === 'groove' || shape.kind === 'rebate'
 }
 
 function linesOf(regions: readonly Region[]): readonly Contour[] {

@@ -1,31 +1,30 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import { lettering } from '../../drawing/lettering.ts'
-import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
-import { wrap } from '../../drawing/wrap.ts'
-import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import type { Point } from '../../geometry/shape/point.ts'
-import type { Piece } from '../../model/part.ts'
-import type { Fonts } from '../../text/fonts.ts'
+import type { Part, Piece } from '../../model/part.ts'
 import { keyOf } from '../key/key-entry.ts'
-import { type KeyLine, keyTable } from '../key/key-table.ts'
+import type { KeyLine } from '../key/key-table.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
+import { titleMarks } from '../title.ts'
+import { transferOf } from '../transfer.ts'
+import { withWords } from '../with-words.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
 import { onPart } from './on-part.ts'
 import { handsOf, pieceName, piecesInWords, type Served } from './pieces-served.ts'
 
-/** True-size templates of every part, to be glued on the face side: one for each piece, or one for each hand. */
+/** True-size templates, to be glued on the face side, of the parts that get one: one for each piece, or one for each hand. */
 export const templateSheets: SheetMaker = context =>
-  context.model.parts.flatMap(part => handsOf(part).flatMap(served => templatesOf(served, context)))
+  context.model.parts.flatMap(part =>
+    transferOf(part, context).by === 'template' ? templatesFor(part, context) : [],
+  )
 
-/** Beside the part, between it and its key. */
-const gap = 6
-/** The narrowest column that a key reads well in. */
-const narrowKey = 72
-const wideKey = 150
+/** The templates of a part, whether it gets one on paper or is only cut by a machine. */
+export function templatesFor(part: Part, context: SheetContext): readonly Sheet[] {
+  return handsOf(part).flatMap(served => templatesOf(served, context))
+}
+
 /** A title is broken where it is longer than the part, but not into a column narrower than this. */
 const narrowTitle = 40
 
@@ -62,56 +61,13 @@ function withKey(
   lines: readonly KeyLine[],
   context: SheetContext,
 ): Sheet {
-  const { fonts } = context
   const about = aboutSheet(served, context)
-  const words = (at: Point, width: number): readonly Mark[] => {
-    const title = titleMarks(titleOf(served), at, width, fonts)
-    return [...title.marks, ...keyTable(lines, { x: at.x, y: title.bottom }, width, fonts).marks]
-  }
-  const arranged = (at: Point, width: number): Drawing =>
-    whenLookedAt(about, () => {
-      const key = words(at, width)
-      return { marks: [...marks, ...key], bounds: joinBounds(box, boundsOfMarks(fonts, key)) }
-    })
-  const below = (width: number): Drawing =>
-    arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
-  const keyAlone = (width: number): Drawing =>
-    whenLookedAt({ ...about, id: `${about.id}-key` }, () => {
-      const key = words({ x: 0, y: 0 }, width)
-      return { marks: key, bounds: boundsOfMarks(fonts, key) }
-    })
   return {
     id: about.id,
     kind: 'template',
     part: served.part.id,
     forMachine: `${served.part.id}-template${mirroredSuffix(served)}`,
-    drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
-    large: {
-      drawing: { ...about, marks, bounds: box, keepWhole: [] },
-      beside: [keyAlone(wideKey), keyAlone(narrowKey)],
-    },
-  }
-}
-
-/** A drawing that is made when it is looked at: of most sheets few arrangements are. */
-function whenLookedAt(
-  about: Pick<Drawing, 'id' | 'caption'>,
-  draw: () => Pick<Drawing, 'marks' | 'bounds'>,
-): Drawing {
-  let made: ReturnType<typeof draw> | undefined
-  const make = () => {
-    made ??= draw()
-    return made
-  }
-  return {
-    ...about,
-    keepWhole: [],
-    get marks() {
-      return make().marks
-    },
-    get bounds() {
-      return make().bounds
-    },
+    ...withWords({ about, marks, box, title: titleOf(served), lines }, context.fonts),
   }
 }
 
@@ -157,27 +113,4 @@ function mirroredSuffix({ pieces }: Served): string {
 
 function titleOf(served: Served): string {
   return `${served.part.label} · ${piecesInWords(served)}`
-}
-
-/** A title as it hangs from its upper left corner. */
-function titleMarks(
-  words: string,
-  at: Point,
-  width: number,
-  fonts: Fonts,
-): { readonly marks: readonly Mark[]; readonly bottom: number } {
-  const pitch = lettering.medium + 1.5
-  const rows = wrap(words, fonts.bold, lettering.medium, width)
-  return {
-    marks: rows.map((row, i) =>
-      textMark(
-        { layer: 'text', subject: 'title' },
-        [row],
-        { x: at.x, y: at.y - lettering.medium - i * pitch },
-        lettering.medium,
-        { weight: 'bold' },
-      ),
-    ),
-    bottom: at.y - rows.length * pitch - 0.5,
-  }
 }

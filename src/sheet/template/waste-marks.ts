@@ -3,7 +3,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import { difference, intersection } from '../../geometry/boolean/index.ts'
 import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { Placed } from '../../model/feature.ts'
+import type { Placed, Shape } from '../../model/feature.ts'
 import { boxAbout } from '../label/find-place.ts'
 import { boreReach } from './bore-marks.ts'
 import { hatch } from './hatch.ts'
@@ -13,18 +13,15 @@ import { crossReach } from './hole-marks.ts'
 export type WasteMarks = { readonly through: readonly Mark[]; readonly stopped: readonly Mark[] }
 
 /**
- * Hatching on what is cut away: slots, mortises, cut-outs and notches, as far as they lie on the wood; crossed where
+ * Hatching on what is cut away: slots, mortises, grooves, rebates, cut-outs and notches, as far as they lie on the wood; crossed where
  * wood is left below. It spares lettering and holes. None where the waste cannot be worked out, since the lines to
  * cut to stand without it.
  */
 export function wasteMarks(seen: readonly Placed[], wood: Region, lettering: readonly Bounds[]): WasteMarks {
   const spared = [...lettering, ...seen.flatMap(crossBox)]
-  const through = seen.flatMap(({ shape }) =>
-    shape.kind === 'bore' || isStopped(shape) ? [] : [shape.region],
-  )
-  const stopped = seen.flatMap(({ shape }) =>
-    shape.kind !== 'bore' && isStopped(shape) ? [shape.region] : [],
-  )
+  const waste = seen.flatMap(({ shape }) => wasteOf(shape))
+  const through = waste.filter(w => w.through).map(w => w.region)
+  const stopped = waste.filter(w => !w.through).map(w => w.region)
   const throughWaste = intersection(through, [wood])
   const stoppedWaste = intersection(stopped, [wood])
   // what is cut through somewhere else has no wood below
@@ -39,8 +36,20 @@ export function wasteMarks(seen: readonly Placed[], wood: Region, lettering: rea
   }
 }
 
-function isStopped(shape: Exclude<Placed['shape'], { kind: 'bore' }>): boolean {
-  return shape.kind === 'pocket' && shape.depth !== 'through'
+/** Of a bore its ring says enough, and what eases an edge or engraves leaves no waste to speak of. */
+function wasteOf(shape: Shape): readonly { readonly region: Region; readonly through: boolean }[] {
+  switch (shape.kind) {
+    case 'pocket':
+      return [{ region: shape.region, through: shape.depth === 'through' }]
+    case 'cut-out':
+    case 'edge-cut':
+      return [{ region: shape.region, through: true }]
+    case 'groove':
+    case 'rebate':
+      return [{ region: shape.region, through: false }]
+    default:
+      return []
+  }
 }
 
 /** The holes that are bored, and the one that a saw's blade goes in by. */

@@ -1,0 +1,58 @@
+/**
+ * Memory for the arrays of one run of the engine. Small ones are cut from shared pieces, since an array with memory of
+ * its own costs as much as working on dozens of segments; large ones get their own. No array is ever given out twice,
+ * so all begin with zeros.
+ */
+export type Memory = { piece: ArrayBuffer; used: number }
+
+/** How many bytes a run takes for each segment, about. */
+const bytesEach = 320
+/** From this size on it does not pay to share. */
+const largest = 1 << 16
+/** Of a piece, the share that one array may take. */
+const greatShare = 1 / 4
+/** Where arrays begin, so that numbers of every kind may stand there. */
+const alignment = 8
+
+export function createMemory(segments: number): Memory {
+  const bytes = Math.min(largest, bytesEach * (segments + 8))
+  return { piece: new ArrayBuffer(bytes), used: 0 }
+}
+
+export function int32Array(memory: Memory, length: number): Int32Array {
+  const bytes = 4 * length
+  if (isGreat(memory, bytes)) return new Int32Array(length)
+  makeRoom(memory, bytes)
+  return new Int32Array(memory.piece, take(memory, bytes), length)
+}
+
+export function float64Array(memory: Memory, length: number): Float64Array {
+  const bytes = 8 * length
+  if (isGreat(memory, bytes)) return new Float64Array(length)
+  makeRoom(memory, bytes)
+  return new Float64Array(memory.piece, take(memory, bytes), length)
+}
+
+export function int8Array(memory: Memory, length: number): Int8Array {
+  if (isGreat(memory, length)) return new Int8Array(length)
+  makeRoom(memory, length)
+  return new Int8Array(memory.piece, take(memory, length), length)
+}
+
+function isGreat({ piece }: Memory, bytes: number): boolean {
+  return bytes > greatShare * piece.byteLength
+}
+
+/** Begins a new piece where the present one has not so many bytes left. */
+function makeRoom(memory: Memory, bytes: number): void {
+  const { byteLength } = memory.piece
+  if (memory.used + bytes <= byteLength) return
+  memory.piece = new ArrayBuffer(byteLength)
+  memory.used = 0
+}
+
+function take(memory: Memory, bytes: number): number {
+  const at = memory.used
+  memory.used = at + Math.ceil(bytes / alignment) * alignment
+  return at
+}

@@ -1,0 +1,270 @@
+import { lettering } from '../../drawing/lettering.ts'
+import { linesMark, pathMark, textMark } from '../../drawing/make-mark.ts'
+import type { Mark } from '../../drawing/mark.ts'
+import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import { joinBounds } from '../../geometry/measure/bounds.ts'
+import { pointInRegion } from '../../geometry/measure/inside.ts'
+import { circle } from '../../geometry/shape/circle.ts'
+import type { Bounds, Contour } from '../../geometry/shape/contour.ts'
+import { apply, scale } from '../../geometry/shape/matrix.ts'
+import type { Point } from '../../geometry/shape/point.ts'
+import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
+import type { Placed } from '../../model/feature.ts'
+import { silhouette } from '../../model/finished-outline.ts'
+import { faceOf } from '../../model/part.ts'
+import { workedLines } from '../../model/strip.ts'
+import { coincident } from '../../number/tolerance.ts'
+import type { Fonts } from '../../text/fonts.ts'
+import { type Edge, pointBeside } from '../dimension/edge.ts'
+import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
+import type { Between, Stop } from '../dimension/run.ts'
+import { engravingMarks } from '../engraving-marks.ts'
+import type { KeyEntry } from '../key/key-entry.ts'
+import { type Board, emptyBoard } from '../label/board.ts'
+import { grown } from '../label/clear-space.ts'
+import type { SheetContext } from '../sheet.ts'
+import { cutMarks } from '../template/cut-marks.ts'
+import { putDatum, putFaceMarks } from '../template/edge-marks.ts'
+import { putLetters, type Unlettered } from '../template/letter-marks.ts'
+import { isSideFace } from './choose-views.ts'
+import { type AxisDimensions, axisDimensions, type DimensionFacts } from './dimensions.ts'
+import { grouped } from './grouped.ts'
+import { innerLines } from './inner-lines.ts'
+import { type Note, notesOf } from './notes.ts'
+import { edgesSeenFrom } from './outline-lines.ts'
+import { circleOf } from './places.ts'
+import { putNotes } from './put-notes.ts'
+import { scaledFeature } from './scaled-feature.ts'
+import type { View } from './view.ts'
+
+/** A view with all that stands beside it; the origin of its face at (0, 0), in the drawing's millimetres. */
+export type DrawnView = {
+  readonly view: View
+  readonly marks: readonly Mark[]
+  readonly bounds: Bounds
+  readonly dimensions: readonly AxisDimensions[]
+  /** What found no room here and has to be said elsewhere. */
+  readonly without: {
+    readonly stops: readonly { readonly from: string; readonly stops: readonly Stop[] }[]
+    readonly between: readonly Between[]
+    readonly notes: readonly Note[]
+    readonly letters: readonly Unlettered[]
+    readonly faceEdge: boolean
+    readonly referenceEnd: boolean
+  }
+}
+
+/** Draws a view at a scale: its lines, dimensions, letters and notes, none of which touches the lettering of another. */
+export function drawView(
+  view: View,
+  factor: number,
+  title: string,
+  key: readonly KeyEntry[],
+  facts: DimensionFacts,
+  { fonts }: SheetContext,
+): DrawnView {
+  const { part, model } = facts
+  const by = scale(factor)
+  const board = emptyBoard()
+  const box = scaledBox(view.box, factor)
+  const own = view.own.map(feature => scaledFeature(feature, factor))
+  drawWood(view, factor, part, board)
+  board.draw(own.flatMap(feature => ownMarks(feature, `${part.id}.${feature.id}`, fonts)))
+  board.draw(circleLines(view, by))
+
+  const across = axisDimensions('y', view, factor, facts)
+  const along = axisDimensions('x', view, factor, facts)
+  // what is cut may stick out of the wood, and what stands beside the ends may reach past the corners
+  const lines = boundsOfMarks(fonts, board.marks)
+  board.draw([across, along].flatMap(dimensions => centreLine(dimensions, box)))
+  const upright = layAxis(across, side => Math.max(besideGap, pastSide(lines, box, side) + pastCut))
+  const standing = upright.flatMap(({ boxes }) => boxes).reduce(joinBounds, lines)
+  const level = layAxis(along, side => Math.max(besideGap, pastSide(standing, box, side) + pastCorner))
+  const laid = [...upright, ...level]
+  for (const { marks, boxes } of laid) {
+    board.draw(marks)
+    for (const taken of boxes) board.put([], taken)
+  }
+
+  const marked = view.face === 'front' ? markDatums(view, factor, facts, along, board, box) : unmarked
+  const area = joinBounds(grown(box, notesBeyond), boundsOfMarks(fonts, board.marks))
+  const entries = key.flatMap(({ letter, members }): KeyEntry[] => {
+    const [first, ...others] = own.filter(({ id }) => members.some(member => member.id === id))
+    return first === undefined ? [] : [{ letter, members: [first, ...others] }]
+  })
+  const letters = putLetters(entries, part.id, board, grown(box, notesBeyond), fonts)
+  const wantedNotes = notesOf(view, facts.isChamfer, model).map(({ at, words }) => ({
+    at: apply(by, at),
+    words,
+  }))
+  const notes = putNotes(wantedNotes, board, area, fonts)
+  const all = boundsOfMarks(fonts, board.marks)
+  const caption = textMark(
+    { layer: 'text', subject: 'view' },
+    [title],
+    { x: box.left, y: all.top + captionGap },
+    lettering.medium,
+    { weight: 'bold' },
+  )
+  const marks = [...board.marks, caption]
+  return {
+    view,
+    marks,
+    bounds: boundsOfMarks(fonts, marks),
+    dimensions: [along, across],
+    without: {
+      stops: [along, across].flatMap(dimensions => droppedStops(dimensions, laid)),
+      between: laid.flatMap(({ dropped }) => dropped.between),
+      notes,
+      letters,
+      ...marked,
+    },
+  }
+
+  function layAxis(
+    { fromDatum, fromCentre, between }: AxisDimensions,
+    inner: (side: Edge['side']) => number,
+  ): readonly LaidBeside[] {
+    const first = fromDatum ?? fromCentre
+    return [fromDatum, fromCentre].flatMap((one, i) => {
+      if (one === undefined) return []
+      const pairs = one === first || (i === 0 && first === undefined) ? between : []
+      return [layBeside(one.run, pairs, one.edge, inner(one.edge.side), fonts)]
+    })
+  }
+}
+
+/** The lines of what is cut into the face that is seen. The edge that a bevel leaves of it lies within the part's outline. */
+function ownMarks(feature: Placed, subject: string, fonts: Fonts): readonly Mark[] {
+  const { shape } = feature
+  if (shape.kind === 'bevel') return [pathMark({ layer: 'cut', subject }, 'cut', workedLines(shape.region))]
+  return [...cutMarks(feature, subject), ...engravingMarks(feature, subject, fonts)]
+}
+
+/** How far something reaches past a side of the view. */
+function pastSide(reach: Bounds, box: Bounds, side: Edge['side']): number {
+  const sign = side === 'left' || side === 'bottom' ? -1 : 1
+  return sign * (reach[side] - box[side])
+}
+
+/** White between what sticks out of the wood and the dimensions beside it. */
+const pastCut = 2.5
+/** White between the lettering that reaches past a corner and the dimensions round it. */
+const pastCorner = 2
+const captionGap = 2
+/** How far outside a view its letters and notes may stand. */
+const notesBeyond = 14
+const unmarked = { faceEdge: true, referenceEnd: true }
+
+function scaledBox({ left, right, bottom, top }: Bounds, by: number): Bounds {
+  return { left: left * by, right: right * by, bottom: bottom * by, top: top * by }
+}
+
+/** The edges of the wood, and what is cut into other faces as far as this one shows it. */
+function drawWood(view: View, factor: number, part: DimensionFacts['part'], board: Board): void {
+  const { face, pose, wood, box, others } = view
+  const { drawn, length, width, thickness } = part
+  const by = scale(factor)
+  const belongs = { layer: 'cut', subject: part.id } as const
+  const at = (contours: readonly Contour[]): readonly Contour[] => contours.map(c => transformContour(c, by))
+  board.draw([pathMark(belongs, 'wide', at(wood.flatMap(({ outer, holes }) => [outer, ...holes])))])
+  const flat = face === 'front' || face === 'back'
+  if (!flat && isSideFace(face)) {
+    const level = face === 'top' || face === 'bottom'
+    const ends = level ? [box.left, box.right] : [box.bottom, box.top]
+    const edges = edgesSeenFrom(face, outlineOf(part)).filter(
+      edge => Math.min(...ends.map(end => Math.abs(end - edge.at))) > coincident,
+    )
+    for (const role of ['wide', 'hidden'] as const) {
+      const lines = edges
+        .filter(({ hidden }) => hidden === (role === 'hidden'))
+        .map(({ at }): [Point, Point] => {
+          const ends: [Point, Point] = level
+            ? [
+                { x: at, y: box.bottom },
+                { x: at, y: box.top },
+              ]
+            : [
+                { x: box.left, y: at },
+                { x: box.right, y: at },
+              ]
+          return [apply(by, ends[0]), apply(by, ends[1])]
+        })
+      if (lines.length > 0) board.draw([linesMark(belongs, role, lines)])
+    }
+  }
+  const deep = {
+    front: thickness.mm,
+    back: thickness.mm,
+    left: length.mm,
+    right: length.mm,
+    top: width.mm,
+    bottom: width.mm,
+  }
+  for (const feature of others) {
+    const depth = isSideFace(feature.face) ? deep[feature.face] : Math.hypot(length.mm, width.mm)
+    const { seen, hidden } = innerLines(feature, faceOf(drawn, feature.face).pose, pose, depth)
+    const subject = { layer: 'cut', subject: `${part.id}.${feature.id}` } as const
+    if (seen.length > 0) board.draw([pathMark(subject, 'cut', at(seen))])
+    if (hidden.length > 0) board.draw([pathMark(subject, 'hidden', at(hidden))])
+  }
+}
+
+/** The circles that the centres of holes lie on. */
+function circleLines({ own }: View, by: ReturnType<typeof scale>): readonly Mark[] {
+  return [...grouped(own, ({ cut }) => cut).values()].flatMap(holes => {
+    const found = holes[0]!.row?.pattern === 'circle' ? circleOf(holes) : undefined
+    if (found === undefined) return []
+    const line = transformContour(circle(found.centre, found.radius), by)
+    return [pathMark({ layer: 'dimension', subject: holes[0]!.cut }, 'centre', [line])]
+  })
+}
+
+/** From a little beyond one side of the view to where the dimensions from it begin beyond the other. */
+function centreLine({ fromCentre, axis }: AxisDimensions, box: Bounds): readonly Mark[] {
+  if (fromCentre === undefined) return []
+  const { edge, at } = fromCentre
+  const far = axis === 'x' ? box.top - box.bottom : box.right - box.left
+  const ends: [Point, Point] = [pointBeside(edge, at, besideGap - 1.5), pointBeside(edge, at, -far - 2)]
+  return [linesMark({ layer: 'dimension', subject: 'centre' }, 'centre', [ends])]
+}
+
+/** The pencil marks of face edge and reference end, where they find room; says which do. */
+function markDatums(
+  { wood, own }: View,
+  factor: number,
+  { part }: DimensionFacts,
+  { datum }: AxisDimensions,
+  board: Board,
+  box: Bounds,
+): { readonly faceEdge: boolean; readonly referenceEnd: boolean } {
+  const by = scale(factor)
+  const regions = wood.map(region => transformRegion(region, by))
+  const gone = own.flatMap(({ shape }) =>
+    shape.kind === 'cut-out' ? [transformRegion(shape.region, by)] : [],
+  )
+  const onWood = (p: Point): boolean =>
+    regions.some(r => pointInRegion(r, p) === 'inside') && !gone.some(r => pointInRegion(r, p) === 'inside')
+  return {
+    faceEdge: putFaceMarks(board, box, part.faceEdge, onWood),
+    referenceEnd: putDatum(board, box, datum.inward === 1 ? -1 : 1, onWood),
+  }
+}
+
+function outlineOf({ drawn }: DimensionFacts['part']) {
+  return silhouette(drawn)
+}
+
+function droppedStops(
+  { datum, fromDatum, fromCentre }: AxisDimensions,
+  laid: readonly LaidBeside[],
+): DrawnView['without']['stops'] {
+  const lost = (run: { readonly run: { readonly stops: readonly Stop[] } } | undefined): readonly Stop[] =>
+    run === undefined
+      ? []
+      : laid.flatMap(({ dropped }) => dropped.stops.filter(stop => run.run.stops.includes(stop)))
+  return [
+    { from: datum.name, stops: lost(fromDatum) },
+    { from: 'centre line', stops: lost(fromCentre) },
+  ].filter(({ stops }) => stops.length > 0)
+}

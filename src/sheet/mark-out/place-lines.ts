@@ -1,0 +1,179 @@
+import { fitText } from '../../drawing/fit-text.ts'
+import { lettering } from '../../drawing/lettering.ts'
+import { textMark } from '../../drawing/make-mark.ts'
+import type { Mark } from '../../drawing/mark.ts'
+import type { Point } from '../../geometry/shape/point.ts'
+import { showLength } from '../../length/show-length.ts'
+import type { Placed } from '../../model/feature.ts'
+import { shapeBounds } from '../../model/shape-bounds.ts'
+import type { Fonts } from '../../text/fonts.ts'
+import { layOut } from '../../text/lay-out.ts'
+import { plain, type Words } from '../../text/words.ts'
+import type { KeyEntry } from '../key/key-entry.ts'
+import { entryWords } from '../key/key-words.ts'
+import { type Axis, type Datum, datumOf } from './datum.ts'
+import type { DimensionFacts } from './dimensions.ts'
+import type { View } from './view.ts'
+
+/** A line of the table as its cells; `x` from its left edge, in millimetres. */
+export type TableLine = {
+  readonly height: number
+  readonly cells: readonly {
+    readonly words: Words
+    readonly x: number
+    readonly bold?: boolean
+    readonly height?: number
+  }[]
+}
+
+const narrowestLetters = 8
+const columnGap = 4
+/** Names that are longer are cut short. */
+const widestName = 34
+/** White between lines, besides the room that tails and fractions take. */
+const leading = 1.2
+
+/**
+ * Where everything stands that is cut into a face: a line for each letter, with its bit and depth, and below it which
+ * cuts bear it and how far they are from the two edges that they are measured from: centres of holes, near sides of the rest.
+ */
+export function placeLines(
+  view: View,
+  title: string,
+  key: readonly KeyEntry[],
+  width: number,
+  facts: DimensionFacts,
+  fonts: Fonts,
+): readonly TableLine[] {
+  const [along, across] = [datumOf('x', view, facts.part), datumOf('y', view, facts.part)]
+  const groups = key.flatMap(entry => {
+    const members = view.own.filter(({ id }) => entry.members.some(member => member.id === id))
+    return members.length === 0 ? [] : [{ entry, rows: rowsOf(members, along, across, facts) }]
+  })
+  if (groups.length === 0) return []
+  const rows = groups.flatMap(group => group.rows)
+  const widthOf = (words: Words): number => layOut(fonts.regular, words, lettering.large).width
+  const headings = [`from the ${across.name}`, `from the ${along.name}`] as const
+  const headingWidth = layOut(fonts.regular, [headings[0]], lettering.medium).width
+  const names = rows.map(({ name }) => fitText(fonts.regular, name, lettering.medium, widestName))
+  const nameWidth = Math.max(...names.map(name => layOut(fonts.regular, [name], lettering.medium).width))
+  const letterWidth = (letter: string): number => layOut(fonts.bold, [letter], lettering.large).width
+  const letterColumn = Math.max(
+    narrowestLetters,
+    2 + Math.max(...groups.map(({ entry }) => letterWidth(entry.letter))),
+  )
+  const second = letterColumn + Math.max(nameWidth, 18) + columnGap
+  const third = second + Math.max(headingWidth, ...rows.map(row => widthOf(row.across))) + columnGap
+  const lines: TableLine[] = [
+    {
+      height: lettering.medium,
+      cells: [
+        { words: [title], x: 0, bold: true },
+        { words: [headings[0]], x: second },
+        { words: [headings[1]], x: third },
+      ],
+    },
+  ]
+  for (const { entry, rows: own } of groups) {
+    lines.push({
+      height: lettering.large,
+      cells: [
+        { words: [entry.letter], x: 0, bold: true },
+        { words: entryWords(entry, facts.model), x: letterColumn },
+      ],
+    })
+    for (const row of own) {
+      const name = fitText(fonts.regular, row.name, lettering.medium, widestName)
+      inLines(row.along, Math.max(width - third, 1), widthOf).forEach((sizes, i) => {
+        const first =
+          i === 0
+            ? [
+                { words: [name], x: letterColumn, height: lettering.medium },
+                { words: row.across, x: second },
+              ]
+            : []
+        lines.push({ height: lettering.large, cells: [...first, { words: sizes, x: third }] })
+      })
+    }
+  }
+  return lines
+}
+
+type Row = { readonly name: string; readonly across: Words; readonly along: readonly Words[] }
+
+/** A row for each name and distance across, as a gauge is set, with all the distances along that line. */
+function rowsOf(
+  members: readonly Placed[],
+  along: Datum,
+  across: Datum,
+  { model, isScaled }: DimensionFacts,
+): readonly Row[] {
+  const show = (mm: number, { cut }: Placed): Words =>
+    showLength(
+      mm,
+      { unit: model.units, precision: model.precision },
+      { unitMark: false, basis: isScaled(cut) ? 'scaled' : 'derived' },
+    )
+  const rows = new Map<string, { name: string; across: Words; along: { mm: number; words: Words }[] }>()
+  for (const feature of members) {
+    const name = feature.row?.row ?? feature.id
+    const aside = show(distance('y', feature, across), feature)
+    const key = `${name}\n${plain(aside)}`
+    const row = rows.get(key) ?? { name, across: aside, along: [] }
+    const mm = distance('x', feature, along)
+    row.along.push({ mm, words: show(mm, feature) })
+    rows.set(key, row)
+  }
+  return [...rows.values()].map(row => ({
+    ...row,
+    along: row.along.sort((a, b) => a.mm - b.mm).map(({ words }) => words),
+  }))
+}
+
+/** From a datum to a hole's centre, or to the nearer side of anything else. */
+function distance(axis: Axis, { shape }: Placed, { at, inward }: Datum): number {
+  if (shape.kind === 'bore') return (shape.centre[axis] - at) * inward
+  const { left, right, bottom, top } = shapeBounds(shape)
+  const [low, high] = axis === 'x' ? [left, right] : [bottom, top]
+  return inward === 1 ? low - at : at - high
+}
+
+/** Sizes one after another, broken between them into lines no wider than `width` unless one size alone is. */
+function inLines(
+  sizes: readonly Words[],
+  width: number,
+  widthOf: (words: Words) => number,
+): readonly Words[] {
+  const lines: Words[] = []
+  for (const size of sizes) {
+    const before = lines.at(-1)
+    const longer = before === undefined ? size : [...before, ',  ', ...size]
+    if (before !== undefined && widthOf(longer) <= width) lines[lines.length - 1] = longer
+    else lines.push(size)
+  }
+  return lines
+}
+
+/** The lines as they hang from the upper left corner `at`, and their lower edge. */
+export function hangLines(
+  lines: readonly TableLine[],
+  at: Point,
+  fonts: Fonts,
+): { readonly marks: readonly Mark[]; readonly bottom: number } {
+  const marks: Mark[] = []
+  let y = at.y
+  for (const { cells, height } of lines) {
+    const laid = cells.map(({ words, bold, height: own = height }) =>
+      layOut(fonts[bold === true ? 'bold' : 'regular'], words, own),
+    )
+    const base = y - Math.max(...laid.map(({ ascent }) => ascent))
+    for (const { words, x, bold, height: own = height } of cells) {
+      const weight = bold === true ? 'bold' : 'regular'
+      marks.push(
+        textMark({ layer: 'text', subject: 'places' }, words, { x: at.x + x, y: base }, own, { weight }),
+      )
+    }
+    y = base - Math.max(...laid.map(({ descent }) => descent)) - leading
+  }
+  return { marks, bottom: y }
+}

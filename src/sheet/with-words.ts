@@ -1,0 +1,58 @@
+import type { Drawing } from '../drawing/drawing.ts'
+import type { Mark } from '../drawing/mark.ts'
+import { boundsOfMarks } from '../drawing/mark-bounds.ts'
+import { joinBounds } from '../geometry/measure/bounds.ts'
+import type { Bounds } from '../geometry/shape/contour.ts'
+import type { Point } from '../geometry/shape/point.ts'
+import type { Fonts } from '../text/fonts.ts'
+import { type KeyLine, keyTable } from './key/key-table.ts'
+import type { Sheet } from './sheet.ts'
+import { titleMarks } from './title.ts'
+import { whenLookedAt } from './when-looked-at.ts'
+
+/** Between what is drawn and the words beside it. */
+const gap = 6
+/** The narrowest column that a key reads well in. */
+const narrowKey = 72
+const wideKey = 150
+
+/** What is drawn true to size, and the words that stand beside it. */
+export type WithWords = {
+  readonly about: Pick<Drawing, 'id' | 'caption'>
+  readonly marks: readonly Mark[]
+  /** The rectangle that the marks lie in. */
+  readonly box: Bounds
+  readonly keepWhole?: Drawing['keepWhole']
+  readonly title: string
+  readonly lines: readonly KeyLine[]
+}
+
+/** A drawing with a title and a key below it or beside it, in arrangements for pages of other shapes. */
+export function withWords(
+  { about, marks, box, keepWhole = [], title, lines }: WithWords,
+  fonts: Fonts,
+): Pick<Sheet, 'drawings' | 'large'> {
+  const words = (at: Point, width: number): readonly Mark[] => {
+    const head = titleMarks(title, at, width, fonts)
+    return [...head.marks, ...keyTable(lines, { x: at.x, y: head.bottom }, width, fonts).marks]
+  }
+  const arranged = (at: Point, width: number): Drawing =>
+    whenLookedAt(about, () => {
+      const key = words(at, width)
+      return { marks: [...marks, ...key], bounds: joinBounds(box, boundsOfMarks(fonts, key)) }
+    })
+  const below = (width: number): Drawing =>
+    arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
+  const keyAlone = (width: number): Drawing =>
+    whenLookedAt({ ...about, id: `${about.id}-key` }, () => {
+      const key = words({ x: 0, y: 0 }, width)
+      return { marks: key, bounds: boundsOfMarks(fonts, key) }
+    })
+  return {
+    drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
+    large: {
+      drawing: { ...about, marks, bounds: box, keepWhole },
+      beside: [keyAlone(wideKey), keyAlone(narrowKey)],
+    },
+  }
+}
