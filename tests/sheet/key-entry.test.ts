@@ -25,6 +25,35 @@ test('holes for one bit to one depth have one letter, whatever they are called a
   ])
 })
 
+test('holes that lean another way, or have another mouth or bit, have letters of their own', () => {
+  const at = (left: number) => `at: { left: ${left}, bottom: 10 }, diameter: 4`
+  const lean = 'lean: { toward: right, angle: 8 }'
+  expect(
+    keyFor([
+      `hole: a, ${at(10)}`,
+      `hole: b, ${at(20)}, ${lean}`,
+      `hole: c, ${at(30)}, lean: { toward: left, angle: 8 }`,
+      `hole: d, ${at(40)}, lean: { toward: right, angle: 9 }`,
+      `hole: e, ${at(50)}, countersink: 8`,
+      `hole: f, ${at(60)}, countersink: { diameter: 8, angle: 82 }`,
+      `hole: g, ${at(70)}, counterbore: 8 x 2`,
+      `hole: h, ${at(80)}, bit: brad`,
+      `hole: i, ${at(90)}, ${lean}`,
+      `hole: j, on: back, ${at(90)}, countersink: 8`,
+    ]),
+  ).toEqual([
+    ['A', 'a'],
+    ['B', 'b i'],
+    ['C', 'c'],
+    ['D', 'd'],
+    ['E', 'e'],
+    ['F', 'f'],
+    ['G', 'g'],
+    ['H', 'h'],
+    ['J', 'j'],
+  ])
+})
+
 test('a diameter calculated along two ways is one bit', () => {
   expect(
     keyFor([

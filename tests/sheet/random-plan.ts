@@ -17,9 +17,28 @@ const at = (along: readonly string[], across: readonly string[], reach: number):
 
 const onFront = at(['left', 'right'], ['bottom', 'top'], 150)
 
+/** Decimals are lengths here, so an angle has none. */
+const degrees = fc.integer({ min: 1, max: 25 })
+
+const lean = fc
+  .tuple(fc.constantFrom('left', 'right'), degrees, fc.constantFrom('top', 'bottom'), degrees, fc.boolean())
+  .map(([x, a, y, b, both]) => {
+    const first = `{ toward: ${x}, angle: ${a} }`
+    return `, lean: ${both ? `[${first}, { toward: ${y}, angle: ${b} }]` : first}`
+  })
+
 const hole = fc
-  .tuple(onFront, mm(0.5, 20), fc.boolean())
-  .map(([place, diameter, stopped]) => `${place}, diameter: ${diameter}${stopped ? ', depth: 3' : ''}`)
+  .tuple(
+    onFront,
+    mm(0.5, 20),
+    fc.boolean(),
+    fc.oneof({ weight: 2, arbitrary: fc.constant('') }, lean),
+    fc.oneof({ weight: 2, arbitrary: fc.constant('') }, fc.constantFrom(', countersink: ', ', bit: brad')),
+  )
+  .map(([place, diameter, stopped, leaning, more]) => {
+    const wider = more.endsWith(': ') ? (Number(diameter) + 2).toFixed(3) : ''
+    return `${place}, diameter: ${diameter}${stopped ? ', depth: 3' : ''}${leaning}${more}${wider}`
+  })
 
 const row = fc
   .tuple(

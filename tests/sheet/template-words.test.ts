@@ -16,6 +16,34 @@ test.each([
   ['hole: pin, at: center, diameter: 5 mm, depth: 1/4', 'bore 5 mm, 1/4" deep'],
   ['hole: pin, at: center, diameter: ~1/4', 'bore ~1/4", through'],
   ['hole: pin, at: center, diameter: 1/4, depth: ~1/2', 'bore 1/4", ~1/2" deep'],
+  [
+    'hole: leg, at: center, diameter: 1/4, lean: { toward: right, angle: 8 }',
+    'bore 1/4" leaning 8° toward the right, through',
+  ],
+  [
+    'hole: bolt, at: center, diameter: 1/4, counterbore: 1/2 x 3/16',
+    'bore 1/4", through, counterbore 1/2", 3/16" deep',
+  ],
+  [
+    'hole: screw, at: center, diameter: 3/16, countersink: 3/8',
+    'bore 3/16", through, countersink 82° to 3/8"',
+  ],
+  [
+    'hole: screw, on: back, at: center, diameter: 3/16, countersink: { diameter: ~3/8, angle: 90 }',
+    'bore 3/16", through, countersink 90° to ~3/8" on the back',
+  ],
+  // common practice, no source: the spur of a small brad point is about 1/16 in
+  [
+    'hole: pin, at: center, diameter: 1/4, depth: 1/4, bit: brad',
+    'bore 1/4", 1/4" deep, brad point bit, its point 1/16" deeper',
+  ],
+  // Source: 0.20711 × 1/2 in by calculation
+  [
+    'hole: pin, at: center, diameter: 1/2, depth: 1/4, bit: { point: twist, angle: 135 }',
+    'bore 1/2", 1/4" deep, twist bit of 135°, its point ≈ 7/64" (0.104") deeper',
+  ],
+  ['hole: pin, at: center, diameter: 1/2, depth: 1/4, bit: flat', 'bore 1/2", 1/4" deep, flat bit'],
+  ['hole: pin, at: center, diameter: 1/2, bit: brad', 'bore 1/2", through, brad point bit'],
   ['slot: mouth, at: center, size: 1 1/8 x 3/8', 'slot 1 1/8" × 3/8", through'],
   [
     'slot: mouth, at: center, size: 1 x 3/8, ends: round, depth: 1/4',
@@ -191,4 +219,49 @@ test('boring comes before sawing, and is not spoken of where nothing is bored', 
   const plain = keyText(firstDrawing(planOf('')))
   expect(plain).toContain('The middle of the thin line is the edge. Saw outside the line and sand to it.')
   expect(plain).not.toContain('Bore')
+})
+
+test('two leans are said one after the other, in as many lines as there is room for', () => {
+  const lean = 'lean: [{ toward: left, angle: 7 1/2 }, { toward: top, angle: 12 }]'
+  const key = keyText(firstDrawing(inches(`hole: leg, at: center, diameter: 1/4, depth: 1/2, ${lean}`)))
+  expect(key).toContain('bore 1/4" leaning 7.5° toward the left and 12° toward the top, 1/2" deep')
+})
+
+/** Source: rake and splay, by definition: tan² 7.0532° = 2·tan² 5°. */
+test('the key says how the table is tilted for a hole that leans', () => {
+  const key = (lean: string) =>
+    keyText(firstDrawing(inches(`hole: leg, at: center, diameter: 1/4, lean: ${lean}`)))
+  expect(key('{ toward: right, angle: 8 }')).toContain('Table tilted 8°, uphill toward the right.')
+  expect(key('[{ toward: right, angle: 5 }, { toward: top, angle: 5 }]')).toContain(
+    'Table tilted 7.05°, uphill along the sight line: 45° from the right toward the top.',
+  )
+  expect(keyText(firstDrawing(inches('hole: leg, at: center, diameter: 1/4')))).not.toContain('Table')
+})
+
+test('on a mirrored piece a hole leans toward the end that it is, by its name', () => {
+  const cuts = '    cuts: [{ hole: leg, at: center, diameter: 4, lean: { toward: left, angle: 8 } }]\n'
+  const [, mirrored] = sheetsOf(planOf(`    make: 2\n    mirrored: true\n${cuts}`))
+  expect(keyText(mirrored!.drawings[0])).toContain('leaning 8° toward the reference end')
+})
+
+test('the key says what the marks of leaning holes are, where there are any', () => {
+  const key = (cut: string) => keyText(firstDrawing(planWithCuts([`hole: leg, ${cut}, diameter: 4`])))
+  const [arrow, dashed, other] = ['Line with an arrow', 'Dashed ellipse', 'Ellipse without a cross']
+  const lean = 'lean: { toward: right, angle: 8 }'
+  const through = key(`at: center, ${lean}`)
+  expect([through.includes(arrow!), through.includes(dashed!), through.includes(other!)]).toEqual([
+    true,
+    true,
+    false,
+  ])
+  const stopped = key(`at: center, depth: 5, ${lean}`)
+  expect([stopped.includes(arrow!), stopped.includes(dashed!)]).toEqual([true, false])
+  const behind = key(`on: back, at: center, ${lean}`)
+  expect([behind.includes(arrow!), behind.includes(dashed!), behind.includes(other!)]).toEqual([
+    false,
+    false,
+    true,
+  ])
+  expect(behind).toContain('not on this paper: leg on back')
+  expect(key('at: center')).not.toContain('llipse')
 })

@@ -2,7 +2,8 @@ import { lineStyles } from '../../src/drawing/line-role.ts'
 import type { Point } from '../../src/geometry/shape/point.ts'
 import { type Exact, fromExact, toChain } from '../readback/exact.ts'
 import type { ReadBack, ReadChain } from '../readback/read-back.ts'
-import type { ExactTemplate } from './exact-template.ts'
+import { offEllipse } from './exact-ellipse.ts'
+import type { Ellipse, Ring as ExactRing, ExactTemplate } from './exact-template.ts'
 
 /** The worst deviations in one file, in millimetres. */
 export type Trueness = {
@@ -30,24 +31,39 @@ export function worse(a: Trueness, b: Trueness): Trueness {
  *
  * @throws Error when a line to cut or bore by is missing, or there is one too many
  */
-export function compareTemplate({ cuts, holes }: ExactTemplate, { chains }: ReadBack): Trueness {
+export function compareTemplate(
+  { cuts, holes, ellipses, mouths }: ExactTemplate,
+  { chains }: ReadBack,
+): Trueness {
   const unused = new Set(chains.filter(isCutBy))
-  const take = (name: string, distance: (chain: ReadChain) => number): ReadChain => {
+  const thin = new Set(chains.filter(chain => chain.closed && isThin(chain)))
+  const take = (name: string, distance: (chain: ReadChain) => number, among = unused): ReadChain => {
     let nearest: { chain: ReadChain; distance: number } | undefined
-    for (const chain of unused) {
+    for (const chain of among) {
       const found = distance(chain)
       if (nearest === undefined || found < nearest.distance) nearest = { chain, distance: found }
     }
     if (nearest === undefined) throw new Error(`the file has no more lines for ${name}`)
-    unused.delete(nearest.chain)
+    among.delete(nearest.chain)
     return nearest.chain
   }
 
   let found = perfect
-  for (const { name, centre, radius } of holes) {
-    const ring = ringOf(take(name, chain => ringDistance(ringOf(chain), { centre, radius })))
+  const compareRing = ({ name, centre, radius }: ExactRing, among: Set<ReadChain>): void => {
+    const ring = ringOf(take(name, chain => ringDistance(ringOf(chain), { centre, radius }), among))
     const off = Math.hypot(ring.centre.x - centre.x, ring.centre.y - centre.y)
     found = worse(found, { ...perfect, centre: off, radius: Math.abs(ring.radius - radius) + ring.roundness })
+  }
+  for (const hole of holes) compareRing(hole, unused)
+  for (const mouth of mouths) compareRing(mouth, thin)
+  for (const ellipse of ellipses) {
+    const { curves } = take(ellipse.name, chain => boxDistance(boxOfEllipse(ellipse), boxOf(pointsOf(chain))))
+    const radius = Math.max(...curves.flatMap(c => samples.map(t => offEllipse(ellipse, c.at(t)))))
+    found = worse(found, {
+      ...perfect,
+      radius,
+      outline: boxDistance(boxOfEllipse(ellipse), boxOf(pointsOf({ curves }))),
+    })
   }
   for (const cut of cuts) {
     const box = boxOf(cut.edges.flatMap(e => samples.map(e.at)))
@@ -60,15 +76,19 @@ export function compareTemplate({ cuts, holes }: ExactTemplate, { chains }: Read
   return found
 }
 
-/** Closed lines that part the wood; thin ones show where a rim is eased, or what is engraved. */
-function isCutBy({ paint, closed, dashes, width }: ReadChain): boolean {
-  const thin = Math.abs(width - lineStyles.thin.width) < 0.01
-  return paint === 'stroke' && closed && dashes.length === 0 && !thin
+/** Closed lines that part the wood; thin ones show where a rim is eased, what is engraved, or the mouth of a hole. */
+function isCutBy(chain: ReadChain): boolean {
+  return chain.paint === 'stroke' && chain.closed && chain.dashes.length === 0 && !isThin(chain)
+}
+
+function isThin({ width }: ReadChain): boolean {
+  return Math.abs(width - lineStyles.thin.width) < 0.01
 }
 
 const samples = Array.from({ length: 9 }, (_, i) => i / 8)
 
-const pointsOf = ({ curves }: ReadChain): readonly Point[] => curves.flatMap(c => samples.map(c.at))
+const pointsOf = ({ curves }: Pick<ReadChain, 'curves'>): readonly Point[] =>
+  curves.flatMap(c => samples.map(c.at))
 
 /** How far each corner of the exact contour is from the nearest end of a curve in the file. */
 function corners({ edges }: Exact, curves: ReadChain['curves']): number {
@@ -99,6 +119,14 @@ function ringDistance(ring: Ring, { centre, radius }: { centre: Point; radius: n
     Math.abs(ring.radius - radius) +
     ring.roundness
   )
+}
+
+/** Source: half the box of a turned ellipse is √(a²·cos² + b²·sin²) by √(a²·sin² + b²·cos²). */
+function boxOfEllipse({ centre: { x, y }, long, short, angle }: Ellipse): Box {
+  const [c, s] = [Math.cos(angle), Math.sin(angle)]
+  const w = Math.hypot(long * c, short * s)
+  const h = Math.hypot(long * s, short * c)
+  return [x - w, y - h, x + w, y + h]
 }
 
 type Box = readonly [left: number, bottom: number, right: number, top: number]

@@ -11,7 +11,22 @@ import { after, moved, type Six } from '../readback/read-back.ts'
 export type ExactTemplate = {
   /** The outline and what is cut out of it. */
   readonly cuts: readonly Exact[]
-  readonly holes: readonly { readonly name: string; readonly centre: Point; readonly radius: number }[]
+  readonly holes: readonly Ring[]
+  /** Where leaning holes enter. */
+  readonly ellipses: readonly Ellipse[]
+  /** The mouths of holes, which a machine has no line for. */
+  readonly mouths: readonly Ring[]
+}
+
+export type Ring = { readonly name: string; readonly centre: Point; readonly radius: number }
+
+/** Half its axes, the first at `angle`. */
+export type Ellipse = {
+  readonly name: string
+  readonly centre: Point
+  readonly long: number
+  readonly short: number
+  readonly angle: number
 }
 
 /**
@@ -24,14 +39,30 @@ export function exactTemplate(part: Part, hand: Piece['hand'], placement: Six): 
   const { faces, features } = part.drawn
   return {
     cuts: contoursOf(part).map(contour => exactContour(contour, place)),
-    holes: features.flatMap(({ id, face, shape }) => {
+    ellipses: features.flatMap(({ id, face, shape }): Ellipse[] => {
+      if (face !== 'front' || shape.kind !== 'bore' || !shape.lean) return []
+      const { toward, angle } = shape.lean
+      const { x, y } = shape.centre
+      const centre = moved(place, shape.centre)
+      const ahead = moved(place, { x: x + Math.cos(toward), y: y + Math.sin(toward) })
+      const short = shape.diameter.mm / 2
+      const turned = Math.atan2(ahead.y - centre.y, ahead.x - centre.x)
+      return [{ name: `${part.id}.${id}`, centre, long: short / Math.cos(angle), short, angle: turned }]
+    }),
+    mouths: features.flatMap(({ id, face, shape }): Ring[] => {
+      if (face !== 'front' || shape.kind !== 'bore' || !shape.mouth) return []
+      if (shape.lean) throw new Error(`the mouth of ${id} leans, and is not worked out here`)
+      const radius = shape.mouth.diameter.mm / 2
+      return [{ name: `the mouth of ${part.id}.${id}`, centre: moved(place, shape.centre), radius }]
+    }),
+    holes: features.flatMap(({ id, face, shape }): Ring[] => {
       if (shape.kind === 'cut-out' && shape.entry !== undefined) {
         const { centre, diameter } = shape.entry
         return [{ name: `${part.id}.${id}.entry`, centre: moved(place, centre), radius: diameter / 2 }]
       }
       const shows =
         face === 'front' || (face === 'back' && shape.kind === 'bore' && shape.depth === 'through')
-      if (shape.kind !== 'bore' || !shows) return []
+      if (shape.kind !== 'bore' || shape.lean || !shows) return []
       // looking at the front, x and y of the part are x and y of the paper
       const { x, y } = toPart(faces[face].pose, shape.centre)
       return [{ name: `${part.id}.${id}`, centre: moved(place, { x, y }), radius: shape.diameter.mm / 2 }]

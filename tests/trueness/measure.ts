@@ -73,7 +73,7 @@ export async function measurePlan(
   })
   const machines = handsOf(model).map(({ part, hand }) => {
     const file = svg(`${part.id}-template${hand === 'mirrored' ? '-mirrored' : ''}.svg`)
-    return compareTemplate(exactTemplate(part, hand, placementAlone(part, hand)), file)
+    return compareTemplate({ ...exactTemplate(part, hand, placementAlone(part, hand)), mouths: [] }, file)
   })
   return [
     measured('PDF', measurePages(model, pages, pdfPages)),

@@ -1,8 +1,9 @@
-import { evaluate } from '../../length/evaluate.ts'
+import { evaluate, evaluateAngle } from '../../length/evaluate.ts'
 import type { LengthStyle } from '../../length/precision.ts'
 import type { Scope } from '../../length/scope.ts'
+import { angleText } from '../../length/show-angle.ts'
 import { showLength } from '../../length/show-length.ts'
-import type { WrittenLength } from '../../plan/plan.ts'
+import type { WrittenAngle, WrittenLength } from '../../plan/plan.ts'
 import { open, type Value } from '../../sheet/cards/card.ts'
 
 /** What it takes to say what a size of a plan comes to. */
@@ -26,4 +27,13 @@ export function cardValue(written: WrittenLength | undefined, { scope, style, co
     kind: basis === 'scaled' && !confirmed ? 'measured' : 'given',
     words: showLength(mm, style),
   }
+}
+
+/** The same of an angle. */
+export function angleValue({ size }: WrittenAngle, { scope, style, confirmed }: Knowing): Value {
+  const calculated = evaluateAngle(size, scope, style.unit)
+  if (!calculated.ok) return { kind: 'given', words: [size.written] }
+  if (calculated.value.kind === 'unknown') return { kind: 'not-given' }
+  const { radians, basis } = calculated.value
+  return { kind: basis === 'scaled' && !confirmed ? 'measured' : 'given', words: [angleText(radians)] }
 }

@@ -1,7 +1,6 @@
 import { sayFace } from '../../finding/face-name.ts'
 import { excerpt } from '../../finding/visible.ts'
 import type {
-  BorePlan,
   ChamferPlan,
   CutPlan,
   GroovePlan,
@@ -10,6 +9,7 @@ import type {
   WrittenLength,
 } from '../../plan/plan.ts'
 import type { Block, Entry, Field } from '../../sheet/cards/card.ts'
+import { boredEntries } from './bored-entries.ts'
 import { cardValue, type Knowing } from './card-value.ts'
 import { fromSide, placeEntries, said } from './place-entries.ts'
 
@@ -38,8 +38,6 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
   })
   const depth = (written: WrittenLength | undefined): Entry =>
     written === undefined ? said('depth', 'through') : size('depth', written)
-  const diameter = (bore: BorePlan): Entry =>
-    bore.kind === 'diameter' ? size('diameter', bore.diameter) : said('diameter', `for ${bore.pin.value}`)
   const stops = ({ stopped, length }: GroovePlan | RebatePlan): readonly Entry[] => [
     ...stopped.map(
       ({ side, distance }): Entry => ({
@@ -52,7 +50,7 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
   ]
   switch (cut.kind) {
     case 'hole':
-      return [...placeEntries(cut.at, knowing), diameter(cut.bore), depth(cut.depth)]
+      return [...placeEntries(cut.at, knowing), ...boredEntries(cut, knowing)]
     case 'row': {
       const run: Entry =
         cut.run.kind === 'last'
@@ -62,22 +60,20 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
               from: cut.run.toward.value,
               value: cardValue(cut.run.spacing, knowing),
             }
-      return [...placeEntries(cut.at, knowing), run, diameter(cut.bore), depth(cut.depth)]
+      return [...placeEntries(cut.at, knowing), run, ...boredEntries(cut, knowing)]
     }
     case 'grid':
       return [
         ...placeEntries(cut.at, knowing),
         size('spacing along', cut.spacing[0]),
         size('spacing across', cut.spacing[1]),
-        diameter(cut.bore),
-        depth(cut.depth),
+        ...boredEntries(cut, knowing),
       ]
     case 'hole-circle':
       return [
         ...placeEntries(cut.at, knowing),
         size('circle of centres', cut.circle),
-        diameter(cut.bore),
-        depth(cut.depth),
+        ...boredEntries(cut, knowing),
       ]
     case 'slot':
       return [

@@ -4,7 +4,8 @@ import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import { apply, identity, type Matrix } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
-import { mouthOval, ovalContour } from '../../model/bore/rim.ts'
+import { mouthDepth } from '../../model/bore/mouth.ts'
+import { mouthOval, type Oval, ovalContour, rimOval } from '../../model/bore/rim.ts'
 import type { Bore, EngravedLines, EngravedText, Placed, Shape } from '../../model/feature.ts'
 
 /** A feature that takes wood away; engraving takes no more than shows. */
@@ -22,7 +23,11 @@ export type Cut = {
   readonly to: number
   /** It leans, so that farther in it is not where it is seen; it enters so deep in the wood, by one face or the other. */
   readonly leansFrom?: number
+  /** Of a hole with a mouth: the hole itself, and the mouth, which ends sooner. */
+  readonly layers?: readonly [Layer, Layer]
 }
+
+type Layer = Pick<Cut, 'region' | 'disc' | 'bounds' | 'from' | 'to'>
 
 export type Disc = { readonly centre: Point; readonly radius: number }
 
@@ -48,12 +53,17 @@ export function cutOf(
   const centre = apply(onPlane, shape.centre)
   const own = { bore: shape, centre, radius: shape.diameter.mm / 2 }
   const leans = shape.lean ? { leansFrom: behind ? depth : 0 } : {}
-  return { feature, ...faceOfBore(shape, centre, onPlane), ...span, ...leans, ...own }
+  const seen = seenOval(mouthOval(shape), centre, onPlane)
+  const whole = { feature, ...seen, ...span, ...leans, ...own }
+  if (!shape.mouth) return whole
+  const mouthDeep = mouthDepth(shape) * straightIn
+  const mouthSpan = behind ? { from: depth - mouthDeep, to: depth } : { from: 0, to: mouthDeep }
+  const hole = { ...seenOval(rimOval(shape), centre, onPlane), ...span }
+  return { ...whole, layers: [hole, { ...seen, ...mouthSpan }] }
 }
 
-/** What is gone of the face where a hole enters. */
-function faceOfBore(bore: Bore, centre: Point, onPlane: Matrix): Pick<Cut, 'region' | 'disc' | 'bounds'> {
-  const oval = mouthOval(bore)
+/** What a hole or its mouth takes of the face. */
+function seenOval(oval: Oval, centre: Point, onPlane: Matrix): Pick<Cut, 'region' | 'disc' | 'bounds'> {
   if (oval.along !== oval.across) {
     const region = { outer: transformContour(ovalContour(oval), onPlane), holes: [] }
     return { region, bounds: regionBounds(region) }
@@ -102,6 +112,12 @@ export function areSeenTogether(a: Cut, b: Cut): boolean {
 /** Whether what is seen on the face is what goes down into the wood. */
 export function isStraight({ feature: { shape } }: Cut): boolean {
   return shape.kind !== 'bore' || (shape.lean === undefined && shape.mouth === undefined)
+}
+
+/** The parts of a cut, each as deep as it goes. */
+export function layersOf(cut: Cut): readonly Cut[] {
+  const { layers, ...whole } = cut
+  return layers?.map(layer => ({ ...whole, ...layer })) ?? [cut]
 }
 
 /** From how deep to how deep a cut is where it is seen; a leaning hole at its own face alone. */

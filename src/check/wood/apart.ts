@@ -1,10 +1,30 @@
 import { contourSeparation, regionSeparation } from '../../geometry/measure/separation.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { distance } from '../../geometry/shape/point.ts'
-import type { Cut } from '../subject/cut.ts'
+import { type Cut, layersOf, shareDepth } from '../subject/cut.ts'
 
 /** How much wood is between two cuts, in millimetres: 0 where they touch; negative for discs that overlap. */
 export function woodBetween(a: Cut, b: Cut): number {
+  return nearestLayers(a, b).apart
+}
+
+/** The parts of two cuts that come nearest to each other at one depth: the mouth of a hole on the back is not on the front. */
+export function nearestLayers(
+  a: Cut,
+  b: Cut,
+): { readonly pair: readonly [Cut, Cut]; readonly apart: number } {
+  let nearest: ReturnType<typeof nearestLayers> = { pair: [a, b], apart: Infinity }
+  for (const first of layersOf(a)) {
+    for (const second of layersOf(b)) {
+      if (!shareDepth(first, second)) continue
+      const apart = layersApart(first, second)
+      if (apart < nearest.apart) nearest = { pair: [first, second], apart }
+    }
+  }
+  return nearest
+}
+
+function layersApart(a: Cut, b: Cut): number {
   if (a.disc && b.disc) return distance(a.disc.centre, b.disc.centre) - a.disc.radius - b.disc.radius
   return regionSeparation(a.region, b.region).distance
 }

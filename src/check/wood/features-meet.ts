@@ -9,7 +9,7 @@ import type { Rule } from '../rule.ts'
 import { type Cut, isHole, isStraight, shareDepth } from '../subject/cut.ts'
 import { type Eased, woodToEased } from '../subject/eased.ts'
 import { pairName } from '../subject/encounters.ts'
-import { woodBetween } from './apart.ts'
+import { nearestLayers, woodBetween } from './apart.ts'
 import { nearPairs } from './pairs.ts'
 import { crossOnPurpose } from './runs.ts'
 
@@ -19,10 +19,12 @@ export const featuresMeet: Rule<'features-meet'> = {
     parts.flatMap(({ part, planes, inside }) =>
       planes.flatMap(({ cuts, eased }) => [
         ...nearPairs(cuts, coincident)
-          .filter(([a, b]) => woodBetween(a, b) <= coincident && !crossOnPurpose(a, b))
+          .filter(([a, b]) => !crossOnPurpose(a, b))
           // what is worse inside the wood is said there
           .filter(([a, b]) => !inside.pairs.has(pairName(a.feature, b.feature)))
-          .flatMap(([a, b]) => judge(part, a, b)),
+          .map(([a, b]) => nearestLayers(a, b))
+          .filter(({ apart }) => apart <= coincident)
+          .flatMap(({ pair: [a, b] }) => judge(part, a, b)),
         ...intoSlopes(part, cuts, eased),
         ...easedTwice(part, eased),
       ]),
@@ -126,7 +128,7 @@ function isWithin(inner: Cut, outer: Cut): boolean {
 /** How far the one reaches into the other: the lesser side of what they have in common. */
 function overlapOf(a: Cut, b: Cut): number {
   if (a.disc && b.disc) {
-    return Math.min(Math.max(0, -woodBetween(a, b)), 2 * a.disc.radius, 2 * b.disc.radius)
+    return Math.min(Math.max(0, -nearestLayers(a, b).apart), 2 * a.disc.radius, 2 * b.disc.radius)
   }
   const common = intersection([a.region], [b.region])
   if (!common.ok || common.value.length === 0) return 0

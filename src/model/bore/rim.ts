@@ -2,8 +2,11 @@ import { ellipse } from '../../geometry/construct/ellipse.ts'
 import { circle } from '../../geometry/shape/circle.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
+import { dot } from '../../geometry/solid/point3.ts'
 import { printable } from '../../number/tolerance.ts'
 import type { Bore } from '../feature.ts'
+import { onPlane, type Pose } from '../pose.ts'
+import { type Axis, pointAlong } from './axis.ts'
 
 /** An ellipse on a face, in millimetres: `along` is half its axis in the direction `angle` (radians), `across` the other. */
 export type Oval = {
@@ -33,6 +36,23 @@ export function mouthOval(bore: Bore): Oval {
   const radius = mouth.diameter.mm / 2
   if (mouth.kind === 'counterbore' || lean === undefined) return cylinderOval(centre, radius, lean)
   return coneOval(centre, radius, mouth.angle / 2, lean)
+}
+
+/** Steeper than this to a face, a bore leaves a furrow in it and no rim: within 10° along the face. */
+const steepest = Math.sin((10 * Math.PI) / 180)
+
+/**
+ * Where a cylinder about an axis meets a face, whichever that is: where a bore comes out, for instance. Nothing where it
+ * runs along the face.
+ */
+export function ovalOn(face: Pose, { from, into }: Axis, radius: number): Oval | undefined {
+  const { origin, right, up, out } = face
+  const steep = dot(into, out)
+  if (Math.abs(steep) < steepest) return undefined
+  const away = { x: origin.x - from.x, y: origin.y - from.y, z: origin.z - from.z }
+  const centre = onPlane(face, pointAlong({ from, into }, dot(away, out) / steep))
+  const angle = Math.atan2(dot(into, up), dot(into, right))
+  return { centre, along: radius / Math.abs(steep), across: radius, angle }
 }
 
 /** An ellipse as arcs within a tenth of what can be printed; equal axes are a circle. */

@@ -16,6 +16,12 @@ const usualCone: Readonly<Record<Unit, number>> = { inch: radians(82), mm: radia
 /** Countersinks are sold from 60° to 120°; between these limits a cutter of one's own is still a cone. */
 const cones = { above: radians(20), below: radians(160) }
 
+/**
+ * From the square to the farther side of a countersink that leans. At 90° that side runs along the face, and the cutter
+ * takes a trough without an end.
+ */
+const closing = { above: 0, below: radians(80) }
+
 /** A mouth, or which of its sizes the drawing does not give; nothing where a fault has been reported. */
 export type ResolvedMouth = Mouth | { readonly lacks: Readonly<Record<string, Resolved | number>> }
 
@@ -68,7 +74,6 @@ export function mouthFits(context: Context, bore: Bore, under: number, source: S
     if (depth >= least - coincident) return true
     return refuse({ rule: 'mouth-too-shallow', ...fault, facts: { depth: mm(depth), least: mm(least) } })
   }
-  // a cone that leans farther than its own side runs along the face and never closes on it
   const what = 'half the countersink together with the lean'
-  return isWithin(context, source, what, mouth.angle / 2 + angle, { above: 0, below: radians(90) })
+  return isWithin(context, source, what, mouth.angle / 2 + angle, closing)
 }

@@ -1,4 +1,4 @@
-import type { Depth, Placed, Shape } from '../../model/feature.ts'
+import type { Bore, Depth, Placed, Shape } from '../../model/feature.ts'
 
 /** A letter on the part, and all that it stands for: cuts that are made with one bit at one depth, or of one size. */
 export type KeyEntry = { readonly letter: string; readonly members: readonly [Placed, ...Placed[]] }
@@ -35,11 +35,9 @@ const order: Readonly<Record<Shape['kind'], number>> = {
 
 /** Equal for cuts that are made alike. Sizes are compared to a micrometre, far finer than any bit. */
 function cutKey({ id, face, shape }: Placed): string {
-  const rounded = (mm: number): string => mm.toFixed(3)
-  const deep = (depth: Depth): string => (depth === 'through' ? depth : rounded(depth.mm))
   switch (shape.kind) {
     case 'bore':
-      return ['bore', rounded(shape.diameter.mm), deep(shape.depth)].join(' ')
+      return ['bore', ...boreKey(shape), shape.mouth && face === 'back' ? 'behind' : ''].join(' ')
     case 'pocket':
       return [
         'pocket',
@@ -66,6 +64,27 @@ function cutKey({ id, face, shape }: Placed): string {
       // what is engraved is drawn and says what it is, so each has its letter
       return ['engraving', id].join(' ')
   }
+}
+
+/** What a bore is made with, and how it stands; on all faces alike. */
+function boreKey({ diameter, depth, lean, mouth, tip }: Bore): readonly string[] {
+  const turned = (angle: number | undefined): string => angle?.toFixed(6) ?? ''
+  return [
+    rounded(diameter.mm),
+    deep(depth),
+    ...(lean ? lean.given.flatMap(({ toward, angle }) => [toward, turned(angle)]) : ['straight']),
+    ...(mouth ? [mouth.kind, rounded(mouth.diameter.mm)] : ['plain']),
+    ...(mouth?.kind === 'counterbore' ? [rounded(mouth.depth.mm)] : [turned(mouth?.angle)]),
+    ...(tip ? [tip.point, turned(tip.angle)] : []),
+  ]
+}
+
+function rounded(mm: number): string {
+  return mm.toFixed(3)
+}
+
+function deep(depth: Depth): string {
+  return depth === 'through' ? depth : rounded(depth.mm)
 }
 
 /** I and O are left out: on wood they are read as 1 and 0. */

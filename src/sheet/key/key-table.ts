@@ -2,15 +2,22 @@ import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { wrap } from '../../drawing/wrap.ts'
+import { wrapWords } from '../../drawing/wrap-words.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { type Cell, type PlaceRow, placeLines } from './place-table.ts'
 
-/** A line of the key: a letter, what it means, and below it in smaller letters which cuts bear it; a remark; or where letters would stand that find no room. */
+/** A line of the key: a letter, what it means, and below it in smaller letters how the machine is set and which cuts bear it; a remark; or where letters would stand that find no room. */
 export type KeyLine =
-  | { readonly kind: 'entry'; readonly letter: string; readonly words: Words; readonly names: string }
+  | {
+      readonly kind: 'entry'
+      readonly letter: string
+      readonly words: Words
+      readonly setUp?: string
+      readonly names: string
+    }
   | { readonly kind: 'size'; readonly words: Words }
   | { readonly kind: 'remark'; readonly text: string }
   | { readonly kind: 'places'; readonly rows: readonly PlaceRow[] }
@@ -79,16 +86,16 @@ function column(lines: readonly KeyLine[], at: Point, width: number, fonts: Font
   }
   for (const line of lines) {
     switch (line.kind) {
-      case 'entry':
-        write(
-          [
-            { words: line.words, x: letterColumn },
-            { words: [line.letter], x: 0, bold: true },
-          ],
-          lettering.large,
-        )
+      case 'entry': {
+        const room = width - letterColumn
+        const letter: Cell = { words: [line.letter], x: 0, bold: true }
+        wrapWords(line.words, fonts.regular, lettering.large, room).forEach((words, i) => {
+          write([...(i === 0 ? [letter] : []), { words, x: letterColumn }], lettering.large)
+        })
+        if (line.setUp !== undefined) writeWrapped(line.setUp, letterColumn)
         writeWrapped(line.names, letterColumn)
         break
+      }
       case 'size':
         write([{ words: line.words, x: 0 }], lettering.large)
         break

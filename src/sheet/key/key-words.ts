@@ -3,25 +3,30 @@ import type { Side } from '../../finding/side.ts'
 import { quoted } from '../../finding/visible.ts'
 import { nameBit } from '../../length/name-bit.ts'
 import { angleText } from '../../length/show-angle.ts'
-import type { Chamfer, Depth, Feature, Missing } from '../../model/feature.ts'
+import type { Chamfer, Feature, Missing } from '../../model/feature.ts'
 import type { Model, Part, Piece } from '../../model/part.ts'
 import type { Size } from '../../model/size.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Words } from '../../text/words.ts'
+import type { BitTip } from '../../workshop/workshop.ts'
 import { showSize } from '../show-size.ts'
+import { boreWords, depthWords, tableWords } from './bore-words.ts'
 import type { KeyEntry } from './key-entry.ts'
 
+/** What sides are called on the piece, and what the bits of the shop end in, where the words should say how deep a point goes. */
+export type EntryContext = { readonly name?: SideName; readonly bits?: BitTip }
+
 /** What a letter stands for, in the words of the shop: the bit and the depth, or the size. */
-export function entryWords({ members }: KeyEntry, model: Model): Words {
+export function entryWords({ members }: KeyEntry, model: Model, { name, bits }: EntryContext = {}): Words {
   const { shape, face } = members[0]
   switch (shape.kind) {
     case 'bore':
-      return [
-        'bore ',
-        ...scaledMark(shape.diameter.basis),
-        ...nameBit(shape.diameter.mm),
-        ...depthWords(shape.depth, model),
-      ]
+      return boreWords(shape, {
+        model,
+        sideName: side => towardName(side, name),
+        ...(bits ? { bits } : {}),
+        behind: face === 'back',
+      })
     case 'pocket':
       return [
         shape.depth === 'through' ? 'slot ' : 'mortise ',
@@ -69,6 +74,11 @@ export function entryWords({ members }: KeyEntry, model: Model): Words {
   }
 }
 
+/** How the drill press is set, where that has to be said. */
+export function setUpWords({ members: [{ shape }] }: KeyEntry, name?: SideName): string | undefined {
+  return shape.kind === 'bore' ? tableWords(shape, { sideName: side => towardName(side, name) }) : undefined
+}
+
 function chamferWords({ width, depth }: Chamfer, model: Model): Words {
   const one = ['chamfer ', ...showSize(width, model)]
   if (Math.abs(width.mm - depth.mm) <= coincident) return one
@@ -79,12 +89,10 @@ function engravedDepth(depth: Size | undefined, model: Model): Words {
   return depth === undefined ? [] : [', ', ...showSize(depth, model), ' deep']
 }
 
-function scaledMark(basis: string): Words {
-  return basis === 'scaled' ? ['~'] : []
-}
-
-function depthWords(depth: Depth, model: Model): Words {
-  return depth === 'through' ? [', through'] : [', ', ...showSize(depth, model), ' deep']
+/** A side as a direction: "the right", "the reference end". */
+function towardName(side: DistanceFrom, name: SideName = side => side): string {
+  const word = nameOf(side, name)
+  return word.startsWith('the ') ? word : `the ${word}`
 }
 
 /** Which features bear the letter: a row by its name and number, not hole by hole. */

@@ -7,12 +7,13 @@ import { isPlaced, type Placed } from '../../model/feature.ts'
 import type { Solid } from '../../model/part.ts'
 import { onPlane, toPart } from '../../model/pose.ts'
 import { edgeLines, workedLines } from '../../model/strip.ts'
+import { boreMarks } from './bore-marks.ts'
 import { holeMarks } from './hole-marks.ts'
 
 /**
- * What shows on the front: everything that is cut from there, bores that come through from the back, where they come
- * out, and bevels, which are sawn from the front whichever face they make shorter. The rest is on other faces and
- * listed apart.
+ * What shows on the front: everything that is cut from there, bores that come straight through from the back, where
+ * they come out, and bevels, which are sawn from the front whichever face they make shorter. The rest is on other faces
+ * and listed apart.
  */
 export function seenFromFront(solid: Solid): {
   readonly seen: readonly Placed[]
@@ -23,7 +24,7 @@ export function seenFromFront(solid: Solid): {
   for (const feature of solid.features.filter(isPlaced)) {
     const { face, shape } = feature
     if (face === 'front') seen.push(feature)
-    else if (face === 'back' && shape.kind === 'bore' && shape.depth === 'through') {
+    else if (face === 'back' && shape.kind === 'bore' && shape.depth === 'through' && !shape.lean) {
       const centre = onPlane(solid.faces.front.pose, toPart(solid.faces.back.pose, shape.centre))
       seen.push({ ...feature, shape: { ...shape, centre } })
     } else if (face === 'back' && shape.kind === 'bevel') {
@@ -39,8 +40,7 @@ export function cutMarks(feature: Placed, subject: string): readonly Mark[] {
   const { shape } = feature
   switch (shape.kind) {
     case 'bore':
-      // a row is bored against a fence, where a prick would pull the bit off the line
-      return holeMarks(shape.centre, shape.diameter.mm / 2, subject, feature.row === undefined)
+      return boreMarks(feature, shape, subject)
     case 'pocket':
       return [pathMark({ layer: 'cut', subject }, 'cut', [shape.region.outer])]
     case 'cut-out': {

@@ -1,39 +1,51 @@
 import { fillMark, linesMark, pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { circle } from '../../geometry/shape/circle.ts'
+import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 
 /** From the centre to where the lines of the cross begin, so that the centre itself stays free to be seen and pricked. */
-const crossGap = 0.9
+export const crossGap = 0.9
 /** How far the cross reaches out of the ring: enough to be found again when the ring is bored away. */
 const crossBeyond = 1.8
 /** Of the dot that takes the point of an awl. */
 const dotRadius = 0.2
 
-/** How far from a hole's centre its cross reaches. */
+/** How far from a hole's centre its cross reaches; `radius` is that of the circle round all else of it. */
 export function crossReach(radius: number): number {
   return Math.max(radius, crossGap) + crossBeyond
 }
 
-/**
- * A hole to bore: the ring of its true diameter, a fine cross that stops short of the centre, and where it is bored
- * freehand a dot to prick.
- */
+/** A hole that stands square to the face: its ring, its cross, and where it is bored freehand a dot to prick. */
 export function holeMarks(
   centre: Point,
   radius: number,
   subject: string,
   freehand: boolean,
 ): readonly Mark[] {
+  return rimMarks(centre, circle(centre, radius), radius, subject, freehand)
+}
+
+/**
+ * A hole to bore: where it truly enters, which is a ring unless it leans, a fine cross that stops short of the centre
+ * and reaches out of a circle of `reach`, and where it is bored freehand a dot to prick.
+ */
+export function rimMarks(
+  centre: Point,
+  rim: Contour,
+  reach: number,
+  subject: string,
+  freehand: boolean,
+): readonly Mark[] {
   const belongs = { layer: 'drill', subject } as const
-  const far = crossReach(radius)
+  const far = crossReach(reach)
   const arm = (dx: number, dy: number) =>
     [
       { x: centre.x + dx * crossGap, y: centre.y + dy * crossGap },
       { x: centre.x + dx * far, y: centre.y + dy * far },
     ] as const
   return [
-    pathMark(belongs, 'drill', [circle(centre, radius)]),
+    pathMark(belongs, 'drill', [rim]),
     linesMark(belongs, 'thin', [arm(1, 0), arm(0, 1), arm(-1, 0), arm(0, -1)]),
     ...(freehand ? [fillMark(belongs, [{ outer: circle(centre, dotRadius), holes: [] }])] : []),
   ]

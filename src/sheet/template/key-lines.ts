@@ -1,9 +1,16 @@
 import type { Placed } from '../../model/feature.ts'
-import type { Model, Part } from '../../model/part.ts'
+import type { Model, Part, Solid } from '../../model/part.ts'
 import { plain } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
-import { elsewhereWords, entryWords, memberNames, missingWords, sideNames } from '../key/key-words.ts'
+import {
+  elsewhereWords,
+  entryWords,
+  memberNames,
+  missingWords,
+  setUpWords,
+  sideNames,
+} from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import { transferOf, transferWords } from '../transfer.ts'
@@ -19,8 +26,9 @@ export function keyLines(
   drawn: OnPart,
   context: SheetContext,
 ): readonly KeyLine[] {
-  const { model } = context
+  const { model, workshop } = context
   const { part, pieces } = served
+  const name = sideNames(pieces[0].hand, part)
   const size = [
     ...showSize(part.length, model),
     ' × ',
@@ -35,6 +43,7 @@ export function keyLines(
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(served, drawn),
     legend(drawn),
+    ...leaningLegend(pieces[0].solid),
     ...forBevel(served),
     ...forBush(part, drawn, model),
     `${howToCut(served)} ${transferWords(transferOf(part, context))}`,
@@ -42,14 +51,16 @@ export function keyLines(
   ]
   const places = placeRows(drawn.unlettered, served, context)
   return [
-    ...key.map(
-      (entry): KeyLine => ({
+    ...key.map((entry): KeyLine => {
+      const setUp = setUpWords(entry, name)
+      return {
         kind: 'entry',
         letter: entry.letter,
-        words: entryWords(entry, model),
+        words: entryWords(entry, model, { name, bits: workshop.bits }),
+        ...(setUp === undefined ? {} : { setUp }),
         names: memberNames(entry),
-      }),
-    ),
+      }
+    }),
     { kind: 'size', words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
     ...remarks.filter(text => text !== '').map((text): KeyLine => ({ kind: 'remark', text })),
     ...(places.length > 0 ? [{ kind: 'places', rows: places } as const] : []),
@@ -84,6 +95,25 @@ function noRoom(served: Served, { shown, grain, referenceEnd }: OnPart): readonl
     ...(shown.faceEdge ? [] : [`The face edge is the ${edge} one.`]),
     ...(shown.referenceEnd ? [] : [`The reference end is at the ${referenceEnd}.`]),
     ...(shown.grain ? [] : [`The grain runs ${grain === 'along' ? 'from end to end' : 'up and down'}.`]),
+  ]
+}
+
+/** What the marks of bores that lean mean. */
+function leaningLegend({ features }: Solid): readonly string[] {
+  const leaning = features.flatMap(({ face, shape }) =>
+    shape.kind === 'bore' && shape.lean ? [{ face, through: shape.depth === 'through' }] : [],
+  )
+  const here = leaning.some(({ face }) => face === 'front')
+  const dashed = leaning.some(({ face, through }) => face === 'front' && through)
+  const others = leaning.some(({ face, through }) => face !== 'front' && through)
+  return [
+    ...(here
+      ? [
+          'Line with an arrow: the sight line. A rod in the hole leans the way of the arrow; the bit goes in the other way.',
+        ]
+      : []),
+    ...(dashed ? ['Dashed ellipse: where it comes out on the back.'] : []),
+    ...(others ? ['Ellipse without a cross: where a hole of another face comes out.'] : []),
   ]
 }
 

@@ -11,6 +11,7 @@ import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
+import { wayOutMarks } from './bore-marks.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
 import { referenceEndOf } from './from-datums.ts'
@@ -65,6 +66,7 @@ export function onPart(
   board.draw(roughCutMarks(whole, part, workshop))
   const subjectOf = ({ id }: Placed) => `${part.id}.${id}`
   board.draw(cuts.flatMap(feature => cutMarks(feature, subjectOf(feature))))
+  board.draw(wayOutMarks(solid, part.id))
   board.draw(cuts.flatMap(feature => engravingMarks(feature, subjectOf(feature), fonts)))
   const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
   const taken = cuts.flatMap(({ shape }) => (isTaken(shape) ? [shape.region] : []))

@@ -5,6 +5,7 @@ import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed, Shape } from '../../model/feature.ts'
 import { boxAbout } from '../label/find-place.ts'
+import { boreReach } from './bore-marks.ts'
 import { hatch } from './hatch.ts'
 import { crossReach } from './hole-marks.ts'
 
@@ -53,12 +54,12 @@ function wasteOf(shape: Shape): readonly { readonly region: Region; readonly thr
 
 /** The holes that are bored, and the one that a saw's blade goes in by. */
 function crossBox({ shape }: Placed): readonly Bounds[] {
-  const about = (centre: Point, diameter: number): Bounds => {
-    const side = 2 * crossReach(diameter / 2)
+  const about = (centre: Point, radius: number): Bounds => {
+    const side = 2 * crossReach(radius)
     return boxAbout(centre, { width: side, height: side })
   }
-  if (shape.kind === 'bore') return [about(shape.centre, shape.diameter.mm)]
+  if (shape.kind === 'bore') return [about(shape.centre, boreReach(shape))]
   if (shape.kind === 'cut-out' && shape.entry !== undefined)
-    return [about(shape.entry.centre, shape.entry.diameter)]
+    return [about(shape.entry.centre, shape.entry.diameter / 2)]
   return []
 }

@@ -119,3 +119,33 @@ parts:
     ['diameter', 'thickness'],
   ])
 })
+
+test('a card asks how a hole leans, what widens it and what it is bored with, where the plan says so', () => {
+  const leg = (keys: string) => `paperjig: 1
+title: Stool
+units: inch
+parts: { seat: { size: 8 x 8 x 1, cuts: [{ hole: leg, at: center, diameter: 1/2, ${keys} }] } }
+`
+  const last = (keys: string) => blocks(leg(keys))[1]!.entries.slice(3).map(said)
+  expect(last('lean: [{ toward: left, angle: 8 }, { toward: top, angle: ~12 }]')).toEqual([
+    'depth: given through',
+    'leans toward left: given 8°',
+    'leans toward top: measured 12°',
+  ])
+  expect(last('counterbore: 3/4 x unknown, bit: brad')).toEqual([
+    'depth: given through',
+    'counterbore: given 3/4"',
+    'counterbore deep: not-given',
+    'bit: given brad',
+  ])
+  expect(last('countersink: { diameter: 3/4, angle: 90 }')).toEqual([
+    'depth: given through',
+    'countersink: given 3/4"',
+    'countersink angle: given 90°',
+  ])
+  expect(last('countersink: 3/4, lean: { toward: left, angle: unknown }')).toEqual([
+    'depth: given through',
+    'leans toward left: not-given',
+    'countersink: given 3/4"',
+  ])
+})

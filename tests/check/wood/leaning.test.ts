@@ -170,3 +170,27 @@ joints: [{ pin: rod, through: [plank.pin] }]
   expect(finding.facts.fault).toBe('short-pin')
   expect(finding.measured!.value).toBeCloseTo(20 * Math.SQRT2, 9)
 })
+
+/** On a part 20 thick: a countersink of 90° from 4 to 10 is 3 deep. */
+test('a mouth on the back comes near only to what goes as deep', () => {
+  const behind = 'hole: screw, on: back, at: { left: 40, bottom: 20 }, diameter: 4, countersink: 10'
+  const pin = (depth: string) =>
+    planWithCuts([behind, `hole: pin, at: { left: 51, bottom: 20 }, diameter: 4${depth}`])
+  // to the hole itself 11 − 2 − 2, to its mouth 11 − 5 − 2
+  expect(found(wallTooThin, pin(', depth: 10'))).toEqual([])
+  expect(found(wallTooThin, pin(''))).toEqual([])
+  const close = (depth: string) =>
+    planWithCuts([behind, `hole: pin, at: { left: 48, bottom: 20 }, diameter: 4${depth}`])
+  expect(found(wallTooThin, close(', depth: 16'))).toEqual([])
+  expect(only(wallTooThin, close(', depth: 18')).measured!.value).toBeCloseTo(1, 9)
+  const mouths = planWithCuts([
+    behind,
+    'hole: pin, at: { left: 48, bottom: 20 }, diameter: 4, countersink: 10',
+  ])
+  expect(only(wallTooThin, mouths).measured!.value).toBeCloseTo(1, 9)
+  const overlapping = planWithCuts([
+    behind,
+    'hole: pin, at: { left: 46, bottom: 20 }, diameter: 4, depth: 18',
+  ])
+  expect(only(featuresMeet, overlapping)).toMatchObject({ measured: { value: expect.closeTo(1, 9) } })
+})

@@ -61,9 +61,9 @@ test.each([
     { depth: mm(4), least: mm(5) },
   ],
   [
-    'countersink: ^{ diameter: 8, angle: 90 }^, lean: { toward: right, angle: 46 }',
+    'countersink: ^{ diameter: 8, angle: 90 }^, lean: { toward: right, angle: 36 }',
     'angle-out-of-range',
-    { what: 'half the countersink together with the lean', angle: degree(91), below: degree(90) },
+    { what: 'half the countersink together with the lean', angle: degree(81), below: degree(80) },
   ],
   ['countersink: ^0^', 'size-not-positive', { what: 'the diameter of the countersink' }],
   ['counterbore: 8 x ^-1^', 'size-not-positive', { what: 'the depth of the counterbore' }],
