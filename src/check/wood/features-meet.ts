@@ -86,14 +86,13 @@ function easedTwice(part: Part, eased: readonly Eased[]): readonly FindingOf<'fe
 }
 
 function judge(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[] {
-  const nested = isWithin(a, b) ? [a, b] : isWithin(b, a) ? [b, a] : undefined
-  const isDeeper =
-    nested !== undefined && nested[0]!.to - nested[0]!.from > nested[1]!.to - nested[1]!.from + coincident
+  const nested = nestedOf(a, b)
+  const isDeeper = nested !== undefined && depthOf(nested.inner) > depthOf(nested.outer) + coincident
   // a counterbore, or a mortise in steps
-  if (isDeeper && isStraight(nested[1]!)) return []
+  if (isDeeper && isStraight(nested.outer)) return []
   // a mouth is wide on the face only, and what goes down through it meets the hole below
-  const [inner, outer] = isDeeper ? [] : (nested ?? [])
-  const [first, second] = inner === undefined || outer === undefined ? [a, b] : [inner, outer]
+  const inner = isDeeper ? undefined : nested?.inner
+  const [first, second] = inner === b ? [b, a] : [a, b]
   const overlap = overlapOf(a, b)
   return [
     {
@@ -109,6 +108,15 @@ function judge(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[
       },
     },
   ]
+}
+
+function nestedOf(a: Cut, b: Cut): { readonly inner: Cut; readonly outer: Cut } | undefined {
+  if (isWithin(a, b)) return { inner: a, outer: b }
+  return isWithin(b, a) ? { inner: b, outer: a } : undefined
+}
+
+function depthOf({ from, to }: Cut): number {
+  return to - from
 }
 
 function severityOf(a: Cut, b: Cut, within: boolean): Severity {
