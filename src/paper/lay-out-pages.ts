@@ -12,8 +12,8 @@ import { type PageMap, pageMapOf } from './page-map.ts'
 import { upright } from './papers.ts'
 import { correctionFor, type Printer } from './printer/printer.ts'
 import type { SheetToLay } from './sheet-to-lay.ts'
+import type { Crossed } from './tile/crossed.ts'
 import { joining } from './tile/joining.ts'
-import type { Tiling } from './tile/tiling.ts'
 
 export type LayOptions = {
   readonly paper: Paper
@@ -32,7 +32,7 @@ export type Numbering = { readonly before: number; readonly count: number }
 /** A sheet that goes over several pages. */
 export type LaidLarge = {
   readonly id: string
-  readonly crossed: Tiling['crossed']
+  readonly crossed: Crossed
   readonly map: (before: number) => PageMap
 }
 
@@ -90,7 +90,7 @@ export function layOutPages(sheets: readonly SheetToLay[], options: LayOptions, 
     onPages,
     large: large.map(one => ({
       id: sheets[one.sheet]!.id,
-      crossed: one.tiling.crossed,
+      crossed: one.crossed,
       map: maps.get(one)!,
     })),
     misfits,

@@ -47,7 +47,12 @@ export async function measurePlan(
   const input = { text, file: plan }
   const { model, findings, style } = readModel(input)
   if (model === undefined) throw new Error(`${plan} cannot be printed`)
-  const choices: Choices = { paper, ...(printer === undefined ? {} : { printer }) }
+  // every part as a template, whatever else would suit it: that is the paper that shows its whole outline
+  const choices: Choices = {
+    paper,
+    sheets: ['cover', 'template'],
+    ...(printer === undefined ? {} : { printer }),
+  }
   // the cover tells what was found, so what was found decides how many pages it has
   const before = { findings, style, workshop: defaultWorkshop }
   const pages = [

@@ -1,4 +1,4 @@
-import type { Mark, Text } from '../../drawing/mark.ts'
+import type { Mark } from '../../drawing/mark.ts'
 import { textBox } from '../../drawing/text-box.ts'
 import { clipPaths } from '../../geometry/cut/clip-path.ts'
 import { cutByRectangle } from '../../geometry/cut/cut-region.ts'
@@ -75,41 +75,4 @@ function meet(a: Bounds, b: Bounds): boolean {
     a.bottom <= b.top + coincident &&
     b.bottom <= a.top + coincident
   )
-}
-
-/**
- * Lettering that no window holds is moved, no farther than it takes, into the one that shows the most of it; the rest
- * stays where it is. `windows` are those of all tiles.
- */
-export function spareLettering(
-  marks: readonly Mark[],
-  windows: readonly Bounds[],
-  fonts: Fonts,
-): readonly Mark[] {
-  return marks.map(mark => {
-    if (mark.kind !== 'text') return mark
-    const box = textBox(fonts, mark)
-    if (windows.some(window => holds(window, box))) return mark
-    const shown = windows.map(window => sharedArea(window, box))
-    const most = shown.reduce((best, area, i) => (area > shown[best]! ? i : best), 0)
-    return movedInto(mark, box, windows[most]!)
-  })
-}
-
-function movedInto<M extends Text>(mark: M, box: Bounds, window: Bounds): M {
-  const by = (low: number, high: number, from: number, to: number): number =>
-    low < from ? from - low : high > to ? to - high : 0
-  return {
-    ...mark,
-    at: {
-      x: mark.at.x + by(box.left, box.right, window.left, window.right),
-      y: mark.at.y + by(box.bottom, box.top, window.bottom, window.top),
-    },
-  }
-}
-
-function sharedArea(a: Bounds, b: Bounds): number {
-  const width = Math.min(a.right, b.right) - Math.max(a.left, b.left)
-  const height = Math.min(a.top, b.top) - Math.max(a.bottom, b.bottom)
-  return width > 0 && height > 0 ? width * height : 0
 }

@@ -15,7 +15,7 @@ export type SpareKind = (typeof spareKinds)[number]
 export type Spare = { readonly kind: SpareKind; readonly box: Bounds }
 
 /** So far from a seam a line is still easy to follow when the pages lie a millimetre off. */
-const clearance = 1.5
+export const clearance = 1.5
 
 /** An edge up to this long, such as the end of a slot, is spared whole; of a longer one the ends are. */
 const shortEdge = 25

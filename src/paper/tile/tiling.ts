@@ -9,7 +9,7 @@ import { contentBoxes } from './content.ts'
 import { cutter, holds } from './cut-marks.ts'
 import { chooseGrid, fewestPages, type Grid } from './grid.ts'
 import { type Seam, seamsBetween } from './seams.ts'
-import { type Spare, type SpareKind, spareKinds, sparesOf } from './spare.ts'
+import { type Spare, sparesOf } from './spare.ts'
 import { overDiagonal, turnedBox } from './turn-box.ts'
 
 /** What one page shows of a drawing. The cell ends at the seams, the window half an overlap beyond them. */
@@ -24,8 +24,6 @@ export type Tiling = {
   /** As the pages lie: from the top row down, each from the left. */
   readonly tiles: readonly Tile[]
   readonly seams: readonly Seam[]
-  /** What a seam runs through since no position spares it, and how many of each. */
-  readonly crossed: readonly { readonly kind: SpareKind; readonly count: number }[]
 }
 
 /**
@@ -57,7 +55,7 @@ export function tileDrawing(
     tiles.map(({ cell }) => cell),
     turned,
   )
-  return { room: variant.room, turned, tiles, seams, crossed: crossedBy(seams, spares) }
+  return { room: variant.room, turned, tiles, seams }
 }
 
 type Variant = {
@@ -162,19 +160,4 @@ function inReadingOrder({ turned, columnsFirst }: Variant): (a: Tile, b: Tile) =
     const [down, across] = [q.top - p.top, p.left - q.left]
     return rowsOnPaper ? down || across : across || down
   }
-}
-
-function crossedBy(seams: readonly Seam[], spares: readonly Spare[]): Tiling['crossed'] {
-  return spareKinds.flatMap(kind => {
-    const crossed = spares.filter(
-      spare => spare.kind === kind && seams.some(seam => crosses(seam, spare.box)),
-    )
-    return crossed.length === 0 ? [] : [{ kind, count: crossed.length }]
-  })
-}
-
-function crosses({ from, to }: Seam, box: Bounds): boolean {
-  const [left, right] = [Math.min(from.x, to.x), Math.max(from.x, to.x)]
-  const [bottom, top] = [Math.min(from.y, to.y), Math.max(from.y, to.y)]
-  return left < box.right && right > box.left && bottom < box.top && top > box.bottom
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { textMark } from '../../../src/drawing/make-mark.ts'
 import type { Mark } from '../../../src/drawing/mark.ts'
 import { textBox } from '../../../src/drawing/text-box.ts'
 import { pointAt } from '../../../src/geometry/measure/along.ts'
@@ -114,6 +115,32 @@ test('all lettering is whole on at least one tile, and none is cut', () => {
     }),
     { numRuns: 40 },
   )
+})
+
+test('lettering that two tiles would cut is moved off the seam, and not onto other lettering', () => {
+  // one below the other like the steps of a stair, so that every seam between full pages runs through one
+  const said = Array.from({ length: 8 }, (_, i) =>
+    textMark(
+      { layer: 'text' },
+      [`over the face side, this side to the fence ${i}`],
+      { x: 8 + 30 * i, y: 4 + 6 * i },
+      2.5,
+    ),
+  )
+  const drawing = partDrawing({ width: 300, height: 60, radius: 0 }, [], said)
+  const { tiling, tiles, crossed } = tiled(drawing, rooms, overlap, fonts)
+  expect(tiling.seams).toHaveLength(1)
+  expect(crossed.filter(({ kind }) => kind === 'label')).toEqual([])
+  const printed = tiles.flatMap(({ marks }) =>
+    marks.flatMap(m => (m.kind === 'text' && plain(m.words).startsWith('over') ? [m] : [])),
+  )
+  expect(printed.filter(({ at }) => said.every(mark => mark.at.x !== at.x)).length).toBeGreaterThan(0)
+  const boxes = tiles.map(({ marks }) => marks.flatMap(m => (m.kind === 'text' ? [textBox(fonts, m)] : [])))
+  for (const onTile of boxes) {
+    onTile.forEach((a, i) => {
+      for (const b of onTile.slice(i + 1)) expect(sharedArea(a, b)).toBe(0)
+    })
+  }
 })
 
 test('no tile is larger than the page, and neighbours share the whole overlap', () => {
