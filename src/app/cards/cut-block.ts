@@ -10,7 +10,7 @@ import type {
 } from '../../plan/plan.ts'
 import type { Block, Entry, Field } from '../../sheet/cards/card.ts'
 import { boredEntries } from './bored-entries.ts'
-import { cardValue, type Knowing } from './card-value.ts'
+import { angleValue, cardValue, type Knowing } from './card-value.ts'
 import { fromSide, placeEntries, said } from './place-entries.ts'
 
 /** A cut as a card asks about it: its name over what its kind is made by, in the order of the plan. */
@@ -103,7 +103,10 @@ function entriesOf(cut: CutPlan, knowing: Knowing): readonly Entry[] {
         ...stops(cut),
       ]
     case 'bevel':
-      return [said('shorter at', cut.short.value), size('angle from square', cut.angle)]
+      return [
+        said('shorter at', cut.short.value),
+        { what: 'angle from square', noSide: true, value: angleValue(cut.angle, knowing) },
+      ]
     case 'chamfer':
       return [said('edges', edgesOf(cut)), size('width', cut.width), size('depth', cut.depth)]
     case 'round-over':

@@ -11,8 +11,3 @@ export function mouthDepth({ mouth, diameter }: Bore): number {
   if (mouth.kind === 'counterbore') return mouth.depth.mm
   return (mouth.diameter.mm - diameter.mm) / 2 / Math.tan(mouth.angle / 2)
 }
-
-/** How wide a hole is where it enters, in millimetres square to its axis. */
-export function mouthDiameter({ mouth, diameter }: Bore): number {
-  return mouth === undefined ? diameter.mm : mouth.diameter.mm
-}

@@ -1,39 +1,40 @@
 import { fillMark, linesMark, pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
-import type { Point } from '../../geometry/shape/point.ts'
+import { distance, type Point } from '../../geometry/shape/point.ts'
 import { polygon } from '../../geometry/shape/polygon.ts'
 import { axisOf } from '../../model/bore/axis.ts'
 import { mouthOval, ovalContour, ovalOn, rimOval } from '../../model/bore/rim.ts'
 import { wayOut } from '../../model/bore/way-through.ts'
-import type { Bore, Lean, Placed } from '../../model/feature.ts'
+import type { Bore, Lean } from '../../model/feature.ts'
 import { faceOf, type Solid } from '../../model/part.ts'
 import { onPlane } from '../../model/pose.ts'
 import { crossGap, crossReach, rimMarks } from './hole-marks.ts'
 
-/** How far what shows of a bore reaches from its centre: its ring or ellipse, or its mouth where that is wider. */
-export function boreReach(bore: Bore): number {
-  return Math.max(
-    ...[rimOval(bore), mouthOval(bore)].map(({ centre, along }) => {
-      return Math.hypot(centre.x - bore.centre.x, centre.y - bore.centre.y) + along
-    }),
+/** The circle about its centre that all of a bore lies in: its ring or ellipse, and its mouth where that is wider. */
+export function boreRadius(bore: Bore): number {
+  const reaches = [rimOval(bore), mouthOval(bore)].map(
+    ({ centre, along }) => distance(centre, bore.centre) + along,
   )
+  return Math.max(...reaches)
+}
+
+/** How far from a bore's centre anything that is drawn of it reaches, in any direction. */
+export function boreReach(bore: Bore): number {
+  const reach = crossReach(boreRadius(bore))
+  return bore.lean === undefined ? reach : reach + head.length
 }
 
 /**
- * A bore as it is seen on the front: where it enters, its cross, the edge of its mouth, and of one that leans the
- * sight line.
+ * A bore where it enters: its ring or ellipse, its cross, the edge of its mouth, and of one that leans the sight line.
+ * `behind`: what is seen is where it comes out, so its mouth is on the far side.
  */
-export function boreMarks(feature: Placed, bore: Bore, subject: string): readonly Mark[] {
-  const belongs = { layer: 'drill', subject } as const
-  const reach = boreReach(bore)
-  // a row is bored against a fence, where a prick would pull the bit off the line
-  const freehand = feature.row === undefined
-  // the mouth of one that comes through from the back is on the back
-  const mouthRole = feature.face === 'back' ? 'hidden' : 'thin'
+export function boreMarks(bore: Bore, subject: string, freehand: boolean, behind = false): readonly Mark[] {
+  const radius = boreRadius(bore)
+  const mouthRole = behind ? 'hidden' : 'thin'
   return [
-    ...rimMarks(bore.centre, ovalContour(rimOval(bore)), reach, subject, freehand),
-    ...(bore.mouth ? [pathMark(belongs, mouthRole, [ovalContour(mouthOval(bore))])] : []),
-    ...(bore.lean ? sightLineMarks(bore.centre, bore.lean, reach, subject) : []),
+    ...rimMarks(bore.centre, ovalContour(rimOval(bore)), radius, subject, freehand),
+    ...(bore.mouth ? [pathMark({ layer: 'drill', subject }, mouthRole, [ovalContour(mouthOval(bore))])] : []),
+    ...(bore.lean ? sightLineMarks(bore.centre, bore.lean, radius, subject) : []),
   ]
 }
 

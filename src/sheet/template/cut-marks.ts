@@ -40,7 +40,8 @@ export function cutMarks(feature: Placed, subject: string): readonly Mark[] {
   const { shape } = feature
   switch (shape.kind) {
     case 'bore':
-      return boreMarks(feature, shape, subject)
+      // a row is bored against a fence, where a prick would pull the bit off the line
+      return boreMarks(shape, subject, feature.row === undefined, feature.face === 'back')
     case 'pocket':
       return [pathMark({ layer: 'cut', subject }, 'cut', [shape.region.outer])]
     case 'cut-out': {

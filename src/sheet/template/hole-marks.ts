@@ -16,6 +16,17 @@ export function crossReach(radius: number): number {
   return Math.max(radius, crossGap) + crossBeyond
 }
 
+/** The four lines of a cross, which stop short of the centre and reach out of a circle of this radius. */
+export function crossArms(centre: Point, radius: number): readonly (readonly [Point, Point])[] {
+  const far = crossReach(radius)
+  const arm = (dx: number, dy: number) =>
+    [
+      { x: centre.x + dx * crossGap, y: centre.y + dy * crossGap },
+      { x: centre.x + dx * far, y: centre.y + dy * far },
+    ] as const
+  return [arm(1, 0), arm(0, 1), arm(-1, 0), arm(0, -1)]
+}
+
 /** A hole that stands square to the face: its ring, its cross, and where it is bored freehand a dot to prick. */
 export function holeMarks(
   centre: Point,
@@ -38,15 +49,9 @@ export function rimMarks(
   freehand: boolean,
 ): readonly Mark[] {
   const belongs = { layer: 'drill', subject } as const
-  const far = crossReach(reach)
-  const arm = (dx: number, dy: number) =>
-    [
-      { x: centre.x + dx * crossGap, y: centre.y + dy * crossGap },
-      { x: centre.x + dx * far, y: centre.y + dy * far },
-    ] as const
   return [
     pathMark(belongs, 'drill', [rim]),
-    linesMark(belongs, 'thin', [arm(1, 0), arm(0, 1), arm(-1, 0), arm(0, -1)]),
+    linesMark(belongs, 'thin', crossArms(centre, reach)),
     ...(freehand ? [fillMark(belongs, [{ outer: circle(centre, dotRadius), holes: [] }])] : []),
   ]
 }

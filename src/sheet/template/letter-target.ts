@@ -10,7 +10,7 @@ import type { Fonts } from '../../text/fonts.ts'
 import { engravedBox } from '../engraved-letters.ts'
 import { boxAbout } from '../label/find-place.ts'
 import type { Stretch } from '../label/touch.ts'
-import { boreReach } from './bore-marks.ts'
+import { boreRadius } from './bore-marks.ts'
 import { crossReach } from './hole-marks.ts'
 
 /** What a letter belongs to: a ring with its cross, what is cut out, the box round what is engraved, or a point of a line. */
@@ -23,7 +23,7 @@ export type Target =
 export function targetOf({ shape }: Placed, fonts: Fonts): Target {
   switch (shape.kind) {
     case 'bore':
-      return { kind: 'ring', centre: shape.centre, radius: boreReach(shape) }
+      return { kind: 'ring', centre: shape.centre, radius: boreRadius(shape) }
     case 'engraved-lines':
       return { kind: 'box', box: shapeBounds(shape) }
     case 'engraved-text':

@@ -5,7 +5,7 @@ import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Placed, Shape } from '../../model/feature.ts'
 import { boxAbout } from '../label/find-place.ts'
-import { boreReach } from './bore-marks.ts'
+import { boreRadius } from './bore-marks.ts'
 import { hatch } from './hatch.ts'
 import { crossReach } from './hole-marks.ts'
 
@@ -58,7 +58,7 @@ function crossBox({ shape }: Placed): readonly Bounds[] {
     const side = 2 * crossReach(radius)
     return boxAbout(centre, { width: side, height: side })
   }
-  if (shape.kind === 'bore') return [about(shape.centre, boreReach(shape))]
+  if (shape.kind === 'bore') return [about(shape.centre, boreRadius(shape))]
   if (shape.kind === 'cut-out' && shape.entry !== undefined)
     return [about(shape.entry.centre, shape.entry.diameter / 2)]
   return []
