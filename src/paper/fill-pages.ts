@@ -74,7 +74,7 @@ export function fillPages(
       return
     }
     const last = otherwise.at(-1)
-    if (last !== undefined) {
+    if (last !== undefined && apart === undefined) {
       misfits.push({ id, wanted: extentOf(last.drawings[0].bounds), available: rooms[0]! })
       return
     }

@@ -1,4 +1,4 @@
-import type { Depth, Placed } from '../../model/feature.ts'
+import type { Bore, Depth, Placed } from '../../model/feature.ts'
 
 /** A letter on the part, and all that it stands for: cuts that are made with one bit at one depth, or of one size. */
 export type KeyEntry = { readonly letter: string; readonly members: readonly [Placed, ...Placed[]] }
@@ -26,7 +26,13 @@ function cutKey({ id, shape }: Placed): string {
   const deep = (depth: Depth): string => (depth === 'through' ? depth : rounded(depth.mm))
   switch (shape.kind) {
     case 'bore':
-      return ['bore', rounded(shape.diameter.mm), deep(shape.depth)].join(' ')
+      return [
+        'bore',
+        rounded(shape.diameter.mm),
+        deep(shape.depth),
+        ...mouthKey(shape),
+        ...leanKey(shape),
+      ].join(' ')
     case 'pocket':
       return [
         'pocket',
@@ -41,6 +47,17 @@ function cutKey({ id, shape }: Placed): string {
     case 'edge-cut':
       return ['edge-cut', rounded(shape.along.mm), rounded(shape.into.mm)].join(' ')
   }
+}
+
+function mouthKey({ mouth }: Bore): readonly string[] {
+  if (mouth === undefined) return []
+  const second = mouth.kind === 'counterbore' ? mouth.depth.mm : mouth.angle
+  return [mouth.kind, mouth.diameter.mm.toFixed(3), second.toFixed(6)]
+}
+
+/** Which way it leans is seen at each hole; the table is tilted by the angle. */
+function leanKey({ lean }: Bore): readonly string[] {
+  return lean === undefined ? [] : [lean.angle.toFixed(6)]
 }
 
 /** I and O are left out: on wood they are read as 1 and 0. */

@@ -1,7 +1,9 @@
 import { type DistanceFrom, type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
 import type { Side } from '../../finding/side.ts'
 import { nameBit } from '../../length/name-bit.ts'
-import type { Depth, Feature, Missing } from '../../model/feature.ts'
+import { angleText } from '../../length/show-angle.ts'
+import { tableTilt } from '../../model/bore/lean.ts'
+import type { Bore, Depth, Feature, Missing } from '../../model/feature.ts'
 import type { Model, Part, Piece } from '../../model/part.ts'
 import type { Words } from '../../text/words.ts'
 import { showSize } from '../show-size.ts'
@@ -17,6 +19,8 @@ export function entryWords({ members }: KeyEntry, model: Model): Words {
         ...scaledMark(shape.diameter.basis),
         ...nameBit(shape.diameter.mm),
         ...depthWords(shape.depth, model),
+        ...mouthWords(shape, model),
+        ...leanWords(shape),
       ]
     case 'pocket':
       return [
@@ -41,6 +45,18 @@ function scaledMark(basis: string): Words {
 
 function depthWords(depth: Depth, model: Model): Words {
   return depth === 'through' ? [', through'] : [', ', ...showSize(depth, model), ' deep']
+}
+
+function mouthWords({ mouth }: Bore, model: Model): Words {
+  if (mouth === undefined) return []
+  const wide: Words = [`, ${mouth.kind} `, ...nameBit(mouth.diameter.mm)]
+  return mouth.kind === 'counterbore'
+    ? [...wide, ' ', ...showSize(mouth.depth, model), ' deep']
+    : [...wide, ` at ${angleText(mouth.angle)}`]
+}
+
+function leanWords(bore: Bore): Words {
+  return bore.lean === undefined ? [] : [`, table tilted ${angleText(tableTilt(bore))}`]
 }
 
 /** Which features bear the letter: a row by its name and number, not hole by hole. */

@@ -3,6 +3,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import { isPlaced, type Placed } from '../../model/feature.ts'
 import type { Solid } from '../../model/part.ts'
 import { onPlane, toPart } from '../../model/pose.ts'
+import { boreMarks } from './bore-marks.ts'
 import { holeMarks } from './hole-marks.ts'
 
 /**
@@ -32,7 +33,7 @@ export function cutMarks(feature: Placed, subject: string): readonly Mark[] {
   switch (shape.kind) {
     case 'bore':
       // a row is bored against a fence, where a prick would pull the bit off the line
-      return holeMarks(shape.centre, shape.diameter.mm / 2, subject, feature.row === undefined)
+      return boreMarks(shape, subject, feature.row === undefined)
     case 'pocket':
       return [pathMark({ layer: 'cut', subject }, 'cut', [shape.region.outer])]
     case 'cut-out': {

@@ -15,6 +15,17 @@ export function crossReach(radius: number): number {
   return Math.max(radius, crossGap) + crossBeyond
 }
 
+/** The four lines of a cross, which stop short of the centre and reach out of the ring. */
+export function crossArms(centre: Point, radius: number): readonly (readonly [Point, Point])[] {
+  const far = crossReach(radius)
+  const arm = (dx: number, dy: number) =>
+    [
+      { x: centre.x + dx * crossGap, y: centre.y + dy * crossGap },
+      { x: centre.x + dx * far, y: centre.y + dy * far },
+    ] as const
+  return [arm(1, 0), arm(0, 1), arm(-1, 0), arm(0, -1)]
+}
+
 /**
  * A hole to bore: the ring of its true diameter, a fine cross that stops short of the centre, and where it is bored
  * freehand a dot to prick.
@@ -26,15 +37,9 @@ export function holeMarks(
   freehand: boolean,
 ): readonly Mark[] {
   const belongs = { layer: 'drill', subject } as const
-  const far = crossReach(radius)
-  const arm = (dx: number, dy: number) =>
-    [
-      { x: centre.x + dx * crossGap, y: centre.y + dy * crossGap },
-      { x: centre.x + dx * far, y: centre.y + dy * far },
-    ] as const
   return [
     pathMark(belongs, 'drill', [circle(centre, radius)]),
-    linesMark(belongs, 'thin', [arm(1, 0), arm(0, 1), arm(-1, 0), arm(0, -1)]),
+    linesMark(belongs, 'thin', crossArms(centre, radius)),
     ...(freehand ? [fillMark(belongs, [{ outer: circle(centre, dotRadius), holes: [] }])] : []),
   ]
 }
