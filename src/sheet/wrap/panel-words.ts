@@ -39,7 +39,7 @@ export function putPanelWords(
     folds.some(([a, b]) => near(a, from, b, to) || near(b, from, a, to))
   const edges = panels.map(panel => edgesOf(panel, solid))
   const nameless = panels.filter(panel => !putName(panel, part, hand, board, area, fonts))
-  panels.forEach((panel, i) => putArrow(panel, edges[i]!, board, area, fonts))
+  for (const [i, panel] of panels.entries()) putArrow(panel, edges[i]!, board, area, fonts)
   for (const edge of edges.flat()) if (!isFold(edge)) putBorder(edge, part, hand, board, area, fonts)
   return nameless
 }
