@@ -154,7 +154,8 @@ export function panelsInColumns(block: Block, wanted: readonly FaceName[]): read
   ]
   const half = Math.ceil((long.length + (ends.length > 0 ? 1 : 0)) / 2)
   const left = inColumn(long.slice(0, half).map(block.face), { x: 0, y: 0 })
-  const x = boundsOfPanels(left).right + apart
+  // a block may have holes in its ends alone
+  const x = left.length > 0 ? boundsOfPanels(left).right + apart : 0
   const right = inColumn(long.slice(half).map(block.face), { x, y: 0 })
   const below = right.length > 0 ? boundsOfPanels(right).bottom - apart : 0
   return [...left, ...right, ...inRow(ends.map(block.face), x, below)]

@@ -77,10 +77,18 @@ function expectTrue(part: Part, piece: Piece, drawing: Drawing): readonly string
     }
     const out = cross(inward(reference), inward(fence))
     const { pose } = faceOf(solid, planned.face)
-    for (const axis of ['x', 'y', 'z'] as const) expect(out[axis] * toward * half).toBeCloseTo(pose.out[axis], 12)
+    for (const axis of ['x', 'y', 'z'] as const)
+      expect(out[axis] * toward * half).toBeCloseTo(pose.out[axis], 12)
     if (isSide(planned.face)) {
       expect(zero.x).toBe(0)
-      const opposite = { left: 'right', right: 'left', top: 'bottom', bottom: 'top', front: 'back', back: 'front' } as const
+      const opposite = {
+        left: 'right',
+        right: 'left',
+        top: 'bottom',
+        bottom: 'top',
+        front: 'back',
+        back: 'front',
+      } as const
       const whole = from(solid, reference, solid.faces[opposite[reference]].pose.origin)
       expect(Math.abs(Math.abs(far.x) - whole)).toBeLessThan(printable)
     }
@@ -111,7 +119,9 @@ test('every hole of every row is on a strip of its hand, or on one that both han
       const strips = papersOf(text, 'strip')
       for (const hand of ['drawn', 'mirrored'] as const) {
         const on = strips
-          .filter(({ id, drawings }) => handOf(id) === hand || said(drawings[0]).join(' ').includes('turned over'))
+          .filter(
+            ({ id, drawings }) => handOf(id) === hand || said(drawings[0]).join(' ').includes('turned over'),
+          )
           .flatMap(({ drawings }) => ringsOf(drawings[0], part.id).map(({ feature }) => feature))
         expect(rows.filter(id => !on.includes(id))).toEqual([])
         expect(new Set(on).size).toBe(on.length)
@@ -130,7 +140,9 @@ test('a row that goes through has one strip for both hands: the mirrored piece i
     'strip',
   )
   expect(strips.map(({ id }) => id)).toEqual(['plank-strip-1'])
-  expect(keyText(strips[0]!.drawings[0])).toContain('Piece 2, mirrored: turn over, the face side (front) down')
+  expect(keyText(strips[0]!.drawings[0])).toContain(
+    'Piece 2, mirrored: turn over, the face side (front) down',
+  )
 })
 
 test.each([
@@ -139,7 +151,9 @@ test.each([
   ['counterbored', 'counterbore: 8 x 2'],
 ])('a row that is %s has a strip for each hand, with the stop at the other end', (_, how) => {
   const strips = papersOf(
-    pair(`row: pegs, at: { left: 10, bottom: 12 }, toward: right, spacing: 20, count: 4, diameter: 4, ${how}`),
+    pair(
+      `row: pegs, at: { left: 10, bottom: 12 }, toward: right, spacing: 20, count: 4, diameter: 4, ${how}`,
+    ),
     'strip',
   )
   expect(strips.map(({ id }) => id)).toEqual(['plank-strip-1', 'plank-strip-1-mirrored'])
@@ -152,10 +166,20 @@ test.each([
 })
 
 test('a strip says the bit, the stop’s depth, the fence distance and the running distances', () => {
-  const text = planWithCuts(['row: pegs, on: top, at: { left: 10, front: 7 }, toward: right, spacing: 20, count: 4, diameter: 4, depth: 9'])
+  const text = planWithCuts([
+    'row: pegs, on: top, at: { left: 10, front: 7 }, toward: right, spacing: 20, count: 4, diameter: 4, depth: 9',
+  ])
   const [strip] = papersOf(text, 'strip')
   const lines = said(strip!.drawings[0])
-  for (const line of ['bore 4 mm, 9 mm deep', 'fence 7 mm from the face side (front)', '10', '30', '50', '70', '7 mm'])
+  for (const line of [
+    'bore 4 mm, 9 mm deep',
+    'fence 7 mm from the face side (front)',
+    '10',
+    '30',
+    '50',
+    '70',
+    '7 mm',
+  ])
     expect(lines).toContain(line)
 })
 
@@ -164,7 +188,8 @@ test('a table that is tilted is said with the angle that two leans come to', () 
   const text = planWithCuts([
     'row: legs, at: { left: 20, bottom: 15 }, toward: right, spacing: 30, count: 3, diameter: 6, depth: 8, lean: [{ toward: left, angle: 10 }, { toward: bottom, angle: 14 }]',
   ])
-  const angle = (Math.atan(Math.hypot(Math.tan(Math.PI / 18), Math.tan((14 * Math.PI) / 180))) * 180) / Math.PI
+  const angle =
+    (Math.atan(Math.hypot(Math.tan(Math.PI / 18), Math.tan((14 * Math.PI) / 180))) * 180) / Math.PI
   expect(keyText(papersOf(text, 'strip')[0]!.drawings[0])).toContain(`Tilt the table ${angle.toFixed(2)}°`)
 })
 

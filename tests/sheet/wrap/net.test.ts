@@ -1,13 +1,13 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { apply } from '../../../src/geometry/shape/matrix.ts'
+import { axisOf } from '../../../src/model/bore/axis.ts'
 import { faceOf, type Part, type Piece } from '../../../src/model/part.ts'
 import { type Point3, toPart } from '../../../src/model/pose.ts'
 import { blockOf } from '../../../src/sheet/wrap/block.ts'
 import { netOf } from '../../../src/sheet/wrap/net.ts'
 import { onFaces } from '../../../src/sheet/wrap/on-faces.ts'
 import { enteringOn } from '../../../src/sheet/wrap/panel-marks.ts'
-import { apply } from '../../../src/geometry/shape/matrix.ts'
-import { axisOf } from '../../../src/model/bore/axis.ts'
 import { boreInPart, modelOf, onlyPart } from '../../model/model-of.ts'
 import { randomBlock } from '../random-block.ts'
 import { foldedUp } from './fold-up.ts'
@@ -26,7 +26,8 @@ function onMeasured({ part, solid }: { part: Part; solid: Piece['solid'] }, p: P
 /** The same place on its face, which lies where the block ends. */
 function onFace(part: Part, { x, y, z }: Point3, out: Point3): Point3 {
   const real = part.measured ?? part
-  const level = (at: number, way: number, size: number): number => (way > 0.999 ? size : way < -0.999 ? 0 : at)
+  const level = (at: number, way: number, size: number): number =>
+    way > 0.999 ? size : way < -0.999 ? 0 : at
   return {
     x: level(x, out.x, real.length.mm),
     y: level(y, out.y, real.width.mm),
