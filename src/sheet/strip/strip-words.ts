@@ -4,9 +4,10 @@ import { tableTilt } from '../../model/bore/lean.ts'
 import type { Bore } from '../../model/feature.ts'
 import type { Piece } from '../../model/part.ts'
 import { plain, type Words } from '../../text/words.ts'
+import { entryLine } from '../key/entry-line.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
-import { entryWords, memberNames } from '../key/key-words.ts'
+import { entryWords } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import { borderWords, faceWords } from './border-words.ts'
@@ -75,16 +76,7 @@ export function stripKey(
       : []),
   ]
   return [
-    ...(key.length > 1
-      ? key.map(
-          (entry): KeyLine => ({
-            kind: 'entry',
-            letter: entry.letter,
-            words: entryWords(entry, context.model),
-            names: memberNames(entry),
-          }),
-        )
-      : []),
+    ...(key.length > 1 ? key.map(entry => entryLine(entry, context.model)) : []),
     ...remarks.map((text): KeyLine => ({ kind: 'remark', text })),
     ...(every > 1 ? distances(strip, context) : []),
     { kind: 'remark', text: cautions(setting) },

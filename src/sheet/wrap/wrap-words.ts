@@ -1,8 +1,8 @@
 import type { Part } from '../../model/part.ts'
 import type { Words } from '../../text/words.ts'
+import { entryLine } from '../key/entry-line.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
-import { entryWords, memberNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import { faceWords } from '../strip/border-words.ts'
@@ -50,14 +50,7 @@ export function wrapKey(
     'Bore before anything is cut away, the block flat and clamped; a hole that meets another is bored first, and slowly where they meet.',
   ]
   return [
-    ...key.map(
-      (entry): KeyLine => ({
-        kind: 'entry',
-        letter: entry.letter,
-        words: entryWords(entry, model),
-        names: memberNames(entry),
-      }),
-    ),
+    ...key.map(entry => entryLine(entry, model)),
     { kind: 'size', words: sizeWords(part, wrapped.measured, model) },
     ...remarks.map((text): KeyLine => ({ kind: 'remark', text })),
   ]
