@@ -80,7 +80,7 @@ export function fillPages(
       return
     }
     const last = otherwise.at(-1)
-    if (last !== undefined) {
+    if (last !== undefined && apart === undefined) {
       const tooLarge = [last.drawings, ...(last.beside ?? [])].find(shapes => !fits(shapes)) ?? last.drawings
       misfits.push({ id, wanted: extentOf(tooLarge.at(-1)!.bounds), available: rooms[0]! })
       return

@@ -2,12 +2,14 @@ import { markOutSheets } from './mark-out/mark-out.ts'
 import type { Sheet, SheetContext, SheetMaker } from './sheet.ts'
 import { stripSheets } from './strip/strip.ts'
 import { templateSheets, templatesFor } from './template/template.ts'
+import { wrapSheets } from './wrap/wrap.ts'
 
 /** One line a kind of sheet, in the order in which the papers of a part are bound. */
 const makers = {
   template: templateSheets,
   'mark-out': markOutSheets,
   strip: stripSheets,
+  wrap: wrapSheets,
 } as const satisfies Readonly<Record<string, SheetMaker>>
 
 export type SheetKind = keyof typeof makers

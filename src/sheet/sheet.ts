@@ -15,8 +15,8 @@ export type Sheet = {
   readonly part: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
   /**
-   * What it is drawn as, where it may not go over several pages, on paper that holds none of them: the words on another
-   * paper, or the same smaller and smaller. The first that fits is printed.
+   * What it is drawn as on paper that holds none of them: the words on another paper, or the same smaller and smaller. The
+   * first that fits is printed; where none does, it goes over several pages if it may.
    */
   readonly otherwise?: readonly Otherwise[]
   /**

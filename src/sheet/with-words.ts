@@ -6,7 +6,7 @@ import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Point } from '../geometry/shape/point.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { type KeyLine, keyTable } from './key/key-table.ts'
-import type { Sheet } from './sheet.ts'
+import type { Otherwise, Sheet } from './sheet.ts'
 import { titleMarks } from './title.ts'
 import { whenLookedAt } from './when-looked-at.ts'
 
@@ -28,11 +28,18 @@ export type WithWords = {
   readonly lines: readonly KeyLine[]
 }
 
+/** The drawing with its words; with its words on another paper; and for several pages. */
+export type WordedDrawings = {
+  readonly drawings: Sheet['drawings']
+  readonly otherwise: readonly [Otherwise]
+  readonly large: NonNullable<Sheet['large']>
+}
+
 /** A drawing with a title and a key below it or beside it, in arrangements for pages of other shapes. */
 export function withWords(
   { about, marks, box, keepWhole = [], title, lines }: WithWords,
   fonts: Fonts,
-): Pick<Sheet, 'drawings' | 'large'> {
+): WordedDrawings {
   const words = (at: Point, width: number): readonly Mark[] => {
     const head = titleMarks(title, at, width, fonts)
     return [...head.marks, ...keyTable(lines, { x: at.x, y: head.bottom }, width, fonts).marks]
@@ -49,11 +56,11 @@ export function withWords(
       const key = words({ x: 0, y: 0 }, width)
       return { marks: key, bounds: boundsOfMarks(fonts, key) }
     })
+  const alone: Drawing = { ...about, marks, bounds: box, keepWhole }
+  const beside = [keyAlone(wideKey), keyAlone(narrowKey)] as const
   return {
     drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
-    large: {
-      drawing: { ...about, marks, bounds: box, keepWhole },
-      beside: [keyAlone(wideKey), keyAlone(narrowKey)],
-    },
+    otherwise: [{ drawings: [alone], beside: [beside] }],
+    large: { drawing: alone, beside },
   }
 }

@@ -5,7 +5,7 @@ import { soundPlan, testInFolder } from './call.ts'
 const cases: readonly (readonly [words: readonly string[], sentence: string])[] = [
   [
     [],
-    'say what to do: new, cards, check, print, svg, scale, printer, shop or schema; paperjig --help shows how',
+    'say what to do: new, cards, check, print, strip, svg, scale, printer, shop or schema; paperjig --help shows how',
   ],
   [['prnt', 'rack.yaml'], "unknown command 'prnt'; did you mean print?"],
   [['print'], 'the plan file is missing; it stands before --part, which takes every name behind it'],
@@ -13,6 +13,7 @@ const cases: readonly (readonly [words: readonly string[], sentence: string])[] 
     ['print', '--part', 'rail', 'rack.yaml'],
     'the plan file is missing; it stands before --part, which takes every name behind it',
   ],
+  [['strip', 'rack.yaml'], 'the row is missing; say which strip, as in paperjig strip PLAN side-frame.posts'],
   [['print', 'rack.yaml', '--papr', 'a4'], "unknown option '--papr'; did you mean --paper?"],
   [['print', 'rack.yaml', '--paper'], "option '--paper <PAPER>' argument missing"],
   [['svg', 'rack.yaml', '--strict'], "unknown option '--strict'"],

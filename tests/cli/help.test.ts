@@ -13,6 +13,7 @@ testInFolder('--help names every command and says what the exit codes mean', asy
   expect({ code, err }).toEqual({ code: 0, err: '' })
   for (const word of [
     'print',
+    'strip',
     'svg',
     'check',
     'cards',
@@ -29,6 +30,7 @@ testInFolder('--help names every command and says what the exit codes mean', asy
 for (const words of [
   ['--help'],
   ['print', '--help'],
+  ['strip', '--help'],
   ['svg', '--help'],
   ['check', '--help'],
   ['cards', '--help'],

@@ -33,6 +33,15 @@ test.each(plansToMeasure())('on the strips of $name no lettering touches anythin
   for (const { drawings } of papersOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
 })
 
+test('on the wraps of any block no lettering touches other lettering, or any line', () => {
+  fc.assert(
+    fc.property(randomBlock, text => {
+      for (const { drawings } of papersOf(text, 'wrap')) for (const { marks } of drawings) expectClear(marks)
+    }),
+    { numRuns: 150 },
+  )
+})
+
 test('everything on the template of any part lies within the drawing’s bounds', () => {
   fc.assert(
     fc.property(randomPlan, text => {

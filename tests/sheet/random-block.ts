@@ -59,6 +59,11 @@ const cut = fc
     return `row: h#, ${at}, toward: ${toward}, spacing: ${row.spacing}, count: ${row.count}, ${bit}`
   })
 
+/** How far a block may be off its size. */
+const off = fc.double({ min: -0.8, max: 0.8, noNaN: true })
+
+const sizeOf = (sides: readonly number[]) => sides.map(side => `${side.toFixed(3)} mm`).join(' x ')
+
 /** A plan of one block with holes and rows on all its faces, in two hands. */
 export const randomBlock: fc.Arbitrary<string> = fc
   .record({
@@ -70,9 +75,11 @@ export const randomBlock: fc.Arbitrary<string> = fc
     referenceEnd: fc.constantFrom('left', 'right'),
     units: fc.constantFrom('inch', 'mm'),
     more: fc.constantFrom('', '    sides: { left: nose, front: deck }\n'),
+    wrap: fc.constantFrom('', '    wrap: panels\n', '    wrap: net\n'),
+    measured: fc.option(fc.tuple(off, off, off)),
   })
   .map(
-    ({ length, width, thickness, cuts, faceEdge, referenceEnd, units, more }) => `paperjig: 1
+    ({ length, width, thickness, cuts, faceEdge, referenceEnd, units, more, wrap, measured }) => `paperjig: 1
 title: Random
 units: ${units}
 parts:
@@ -81,7 +88,7 @@ parts:
     mirrored: true
     face-edge: ${faceEdge}
     reference-end: ${referenceEnd}
-    size: ${[length, width, thickness].map(side => `${side.toFixed(3)} mm`).join(' x ')}
-${more}    cuts:
+    size: ${sizeOf([length, width, thickness])}
+${more}${wrap}${measured === null ? '' : `    measured: ${sizeOf([length + measured[0], width + measured[1], thickness + measured[2]])}\n`}    cuts:
 ${cuts.map((body, i) => `      - { ${body.replace('#', `${i}`)} }\n`).join('')}`,
   )

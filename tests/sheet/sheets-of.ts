@@ -30,7 +30,7 @@ export function everyDrawing({ drawings, otherwise = [] }: Sheet): readonly Draw
 }
 
 /** The strips, or the wraps, of all parts. */
-export function papersOf(text: string, kind: 'strip'): readonly Sheet[] {
+export function papersOf(text: string, kind: 'strip' | 'wrap'): readonly Sheet[] {
   return makeSheets({ model: modelOf(text), workshop: defaultWorkshop, fonts }, [kind])
 }
 

@@ -4,12 +4,13 @@ import type { Point } from '../../geometry/shape/point.ts'
 import { type Bore, isPlaced, type Placed } from '../../model/feature.ts'
 import { faceOf, type Part, type Solid } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
+import { movedBore } from '../moved-bore.ts'
 import { type FenceFrame, fenceFrame } from './fence-frame.ts'
 
 export type BoredFeature = Placed & { readonly shape: Bore }
 
-/** A hole as the fence sees it: its centre in the strip's millimetres, and its distance from the reference end. */
-export type FencedHole = { readonly feature: BoredFeature; readonly centre: Point; readonly distance: number }
+/** A hole as the fence sees it: its bore in the strip's millimetres, and its distance from the reference end. */
+export type FencedHole = { readonly feature: BoredFeature; readonly bore: Bore; readonly distance: number }
 
 /** The holes of one face that are bored with a setting of the fence; distances ascend. */
 export type FencedFace = {
@@ -209,8 +210,8 @@ function settingOf({ fence, holes }: Line): FenceSetting {
     const [nearest, ...rest] = holes
       .filter(hole => hole.frame === frame)
       .map((hole): FencedHole => {
-        const centre = centreOf(hole)
-        return { feature: hole.feature, centre, distance: centre.x * frame.toward }
+        const bore = movedBore(frame.toStrip, hole.feature.shape)
+        return { feature: hole.feature, bore, distance: bore.centre.x * frame.toward }
       })
       .sort((a, b) => a.distance - b.distance)
     if (nearest === undefined) throw new RangeError('a frame is there for its holes')

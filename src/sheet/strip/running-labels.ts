@@ -38,6 +38,8 @@ const between = 1.4
 /** A level label may stand as far from its hole as this; farther off its line lies too flat. */
 const farthestLevel = 5
 const farthestUpright = 14
+/** Between a letter and the distance under it. */
+const underLetter = 0.5
 /** From the lowest point of a label to where its leader ends, and from there to the hole. */
 const leaderGap = 0.5
 const shortestLeader = 1.2
@@ -116,7 +118,7 @@ function put(
 
 function levelCell({ distance, letter, subject }: Running, fonts: Fonts): Cell {
   const laid = layOut(fonts.regular, distance, lettering.large)
-  const height = laid.ascent + laid.descent
+  const height = laid.ascent + laid.descent + (letter === undefined ? 0 : underLetter)
   const belongs = { layer: 'dimension', subject } as const
   const above = letter === undefined ? undefined : layOut(fonts.bold, [letter], lettering.large)
   return {

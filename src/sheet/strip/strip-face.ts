@@ -9,7 +9,7 @@ import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
-import { crossReach, holeMarks } from '../template/hole-marks.ts'
+import { boreMarks, boreReach } from '../template/bore-marks.ts'
 import { borderWords } from './border-words.ts'
 import { endTab } from './fence-dimension.ts'
 import type { FencedFace, FenceSetting } from './fence-settings.ts'
@@ -56,9 +56,9 @@ export function stripFace(
   const { toward, length, breadth } = frame
   const at = (along: number, y: number): Point => ({ x: toward * along, y })
   const style = { unit: model.units, precision: model.precision }
-  const running = holes.map(({ feature, centre, distance }) => ({
-    centre,
-    reach: crossReach(feature.shape.diameter.mm / 2),
+  const running = holes.map(({ feature, bore, distance }) => ({
+    centre: bore.centre,
+    reach: boreReach(feature.shape),
     distance: showLength(distance, style, { unitMark: false }),
     letter: letterOf(feature),
     subject: `${part.id}.${feature.id}`,
@@ -99,9 +99,7 @@ export function stripFace(
       ? [linesMark(fold('far-edge'), 'hidden', [[at(0, breadth), at(length, breadth)]])]
       : []),
     linesMark(fold('fence-line'), 'centre', centreLine(running, at, tab.dimensionAt, length, fence)),
-    ...holes.flatMap(({ feature, centre }) =>
-      holeMarks(centre, feature.shape.diameter.mm / 2, `${part.id}.${feature.id}`, false),
-    ),
+    ...holes.flatMap(({ feature, bore }) => boreMarks(bore, `${part.id}.${feature.id}`, false)),
     ...labels.marks,
     ...ruler(length, toward, rulerAt, model.units, 'ruler'),
     ...words.marksFrom(wordsAt),
@@ -113,7 +111,7 @@ export function stripFace(
 /** How far the crosses of a setting, of both its faces, reach over the fence and over the reference end. */
 function strayOf({ fence, faces }: FenceSetting): { readonly over: number; readonly before: number } {
   const holes = faces.flatMap(face => face.holes)
-  const reaches = holes.map(({ feature }) => crossReach(feature.shape.diameter.mm / 2))
+  const reaches = holes.map(({ feature }) => boreReach(feature.shape))
   return {
     over: Math.max(0, ...reaches.map(reach => reach - fence)),
     before: Math.max(0, ...reaches.map((reach, i) => reach - holes[i]!.distance)),

@@ -1,9 +1,13 @@
+import { angleText } from '../../length/show-angle.ts'
 import { showLength } from '../../length/show-length.ts'
+import { tableTilt } from '../../model/bore/lean.ts'
+import type { Bore } from '../../model/feature.ts'
 import type { Piece } from '../../model/part.ts'
 import { plain, type Words } from '../../text/words.ts'
+import { entryLine } from '../key/entry-line.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
-import { entryWords, memberNames } from '../key/key-words.ts'
+import { entryWords, sideNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import { borderWords, faceWords } from './border-words.ts'
@@ -22,7 +26,7 @@ export function linesOnStrip(
   face: number,
   name: string,
   key: readonly KeyEntry[],
-  { model }: SheetContext,
+  { model, workshop }: SheetContext,
 ): readonly StripLine[] {
   const { setting, served, hand } = strip
   const { frame, holes } = setting.faces[face]!
@@ -33,7 +37,10 @@ export function linesOnStrip(
   return [
     { words: [`${name} · ${up}`], weight: 'bold' },
     ...here.map(entry =>
-      regular([...(key.length > 1 ? [`${entry.letter}: `] : []), ...entryWords(entry, model)]),
+      regular([
+        ...(key.length > 1 ? [`${entry.letter}: `] : []),
+        ...entryWords(entry, model, { name: sideNames(hand, part), bits: workshop.bits }),
+      ]),
     ),
     regular([
       'fence ',
@@ -62,6 +69,7 @@ export function stripKey(
       ? `Cut out at the dotted line and fold at –··–. Lay the half that names an end on that end, with the fold on the ${fence}: one setting of the fence does both ends.`
       : `Cut out at the dotted line, fold at –··– over the ${fence} and over the ${borderWords(first.frame.reference, part, hand)}.`,
     `Set the fence ${distance} from the middle of the bit, the ${fence} against it. The crosses are a check for the bit before it is switched on; do not prick them. Dashed: the far edge of the wood.`,
+    ...tilting(first.holes[0].bore),
     ...turning(strip),
     ...(turned === undefined ? [] : [turnedOver(strip, turned)]),
     ...(every > 1
@@ -72,13 +80,8 @@ export function stripKey(
   ]
   return [
     ...(key.length > 1
-      ? key.map(
-          (entry): KeyLine => ({
-            kind: 'entry',
-            letter: entry.letter,
-            words: entryWords(entry, context.model),
-            names: memberNames(entry),
-          }),
+      ? key.map(entry =>
+          entryLine(entry, context.model, { name: sideNames(hand, part), bits: context.workshop.bits }),
         )
       : []),
     ...remarks.map((text): KeyLine => ({ kind: 'remark', text })),
@@ -96,14 +99,21 @@ function reason({ setting, asked }: Strip): string {
     : `A strip since ${count} holes in line are bored with one setting of the fence.`
 }
 
-/** How the pieces of the other hand are bored with the same fence. */
-function turning({ setting, hand, alone }: Strip): readonly string[] {
-  if (alone || hand !== 'mirrored') return []
-  const leans = setting.faces[0].holes[0].feature.shape.lean !== undefined
+/** How table and fence stand for leaning holes: the table tilts along the sight line, square to its hinge. */
+function tilting(bore: Bore): readonly string[] {
+  const { lean } = bore
+  if (lean === undefined) return []
+  const toFence = Math.abs(Math.atan(Math.tan(lean.toward)))
   return [
-    `For the mirrored pieces, whose reference end lies the other way: the same face up and the same edge against the fence as for the others${
-      leans ? ', the table tilted the same way' : ''
-    }; the stop goes to the other end.`,
+    `The arrow is the sight line, the way that a rod in the hole leans. Tilt the table ${angleText(tableTilt(bore))} with its hinge square to the arrow, so that the fence stands at ${angleText(toFence)} to the arrow; set the fence after the tilt, to the cross.`,
+  ]
+}
+
+/** How the pieces of the other hand are bored with the same fence. */
+function turning({ hand, alone }: Strip): readonly string[] {
+  if (alone || hand !== 'mirrored') return []
+  return [
+    'For the mirrored pieces, whose reference end lies the other way: the same face up and the same edge against the fence as for the others; the stop goes to the other end.',
   ]
 }
 

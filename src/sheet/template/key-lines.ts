@@ -1,16 +1,10 @@
 import type { Placed } from '../../model/feature.ts'
 import type { Model, Part, Solid } from '../../model/part.ts'
 import { plain } from '../../text/words.ts'
+import { entryLine } from '../key/entry-line.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
-import {
-  elsewhereWords,
-  entryWords,
-  memberNames,
-  missingWords,
-  setUpWords,
-  sideNames,
-} from '../key/key-words.ts'
+import { elsewhereWords, missingWords, sideNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import { transferOf, transferWords } from '../transfer.ts'
@@ -51,16 +45,7 @@ export function keyLines(
   ]
   const places = placeRows(drawn.unlettered, served, context)
   return [
-    ...key.map((entry): KeyLine => {
-      const setUp = setUpWords(entry, name)
-      return {
-        kind: 'entry',
-        letter: entry.letter,
-        words: entryWords(entry, model, { name, bits: workshop.bits }),
-        ...(setUp === undefined ? {} : { setUp }),
-        names: memberNames(entry),
-      }
-    }),
+    ...key.map(entry => entryLine(entry, model, { name, bits: workshop.bits })),
     { kind: 'size', words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
     ...remarks.filter(text => text !== '').map((text): KeyLine => ({ kind: 'remark', text })),
     ...(places.length > 0 ? [{ kind: 'places', rows: places } as const] : []),
