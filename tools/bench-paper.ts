@@ -1,7 +1,7 @@
 /**
  * Paper: `print` of plans of about 30 and 300 pages as whole processes against a bare pdfkit script that writes the same
  * marks, and stage by stage; its memory; its growth up to a plan of 1,000 parts; packing and tiling by themselves.
- * Medians of several rounds, in turn. On A3 every part of these plans has a page, on A4 it goes over several.
+ * Medians of several rounds, in turn. On A3 every drawing of these plans fits a page, on A4 it goes over several.
  *
  *     tsx tools/bench-paper.ts [--quick]
  */
@@ -35,8 +35,8 @@ mkdirSync(folder, { recursive: true })
 await bundle(at('tools/bench/stages.ts'), `${folder}/stages.mjs`)
 
 console.log(`Paperjig ${about.version}; ${machine()}; ${rounds} rounds, medians`)
-againstTheFloor('a3', 30, 297)
-againstTheFloor('a4', 12, 124)
+againstTheFloor('a3', 6, 58)
+againstTheFloor('a4', 5, 48)
 growth()
 packingAlone()
 tilingAlone()

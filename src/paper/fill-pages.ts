@@ -105,9 +105,10 @@ export function fillPages(
     rooms,
     {
       gap: cuttingGap,
-      started: tiles.map(({ large: { tiling }, drawing }): StartedPage => {
+      started: tiles.map(({ large: { tiling, sheet }, drawing }): StartedPage => {
         const extent = extentOf(drawing.bounds)
         return {
+          group: sheets[sheet]!.group,
           room: extentOf(tileFrames[tiling.room]!.body),
           taken: tiling.turned ? { width: extent.height, height: extent.width } : extent,
         }

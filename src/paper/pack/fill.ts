@@ -5,8 +5,8 @@ import { openRoom, placeAll } from './place.ts'
 /** The free space of a page, one entry for each way that the paper can lie. */
 export type Rooms = readonly Extent[]
 
-/** A page that something lies on already, in the upper left corner of its free space. */
-export type StartedPage = { readonly room: Extent; readonly taken: Extent }
+/** A page that something lies on already, in the upper left corner of its free space; its group has the first claim to the rest. */
+export type StartedPage = { readonly room: Extent; readonly taken: Extent; readonly group?: string }
 
 /** A page as it was filled; `room` is that of a new page by its number, absent for one that was started. */
 export type FilledPage = { readonly room?: number; readonly spots: readonly Spot[] }
@@ -42,6 +42,13 @@ export function fill(
   type OpenPage = { readonly room?: number; readonly spots: Spot[]; free: FreeSpace }
   const pages = started.map(({ room, taken }): OpenPage => ({ spots: [], free: openRoom(room, gap, taken) }))
   const open = [...pages]
+  const ownPages = new Map<string, OpenPage[]>()
+  started.forEach(({ group }, i) => {
+    if (group === undefined) return
+    const own = ownPages.get(group)
+    if (own === undefined) ownPages.set(group, [pages[i]!])
+    else own.push(pages[i]!)
+  })
   const areas = items.map(({ shapes }) => area(grownBy(smallest(shapes), gap)))
 
   /** All of the items on this page, or none. */
@@ -56,7 +63,8 @@ export function fill(
     return true
   }
   const put = (members: readonly number[]): boolean => {
-    if (open.some(page => putOn(page, members))) return true
+    const own = ownPages.get(items[members[0]!]!.group) ?? []
+    if (own.some(page => putOn(page, members)) || open.some(page => putOn(page, members))) return true
     for (const room of allowed) {
       const page: OpenPage = { room, spots: [], free: openRoom(rooms[room]!, gap) }
       if (!putOn(page, members)) continue

@@ -119,6 +119,14 @@ test('a page that was begun takes what there is room for beside what lies on it'
   expect(pages[0]!.spots[0]!.y).toBeCloseTo(120 + gap, 9)
 })
 
+test('the rest of a page that was begun goes to its own group first', () => {
+  const taken = { width: rooms[0]!.width, height: 120 }
+  const started = ['a', 'b', 'c'].map(group => ({ room: rooms[0]!, taken, group }))
+  const items = [one('c', 150, 90), one('b', 150, 90), one('a', 150, 90)]
+  const { pages } = pack(items, rooms, { gap, started })
+  expect(pages.map(({ spots }) => spots.map(({ item }) => items[item]!.group))).toEqual([['a'], ['b'], ['c']])
+})
+
 test('nothing to put down takes no page', () => {
   expect(pack([], rooms, { gap })).toEqual({ pages: [], areaBound: 0 })
 })
