@@ -4,17 +4,13 @@
  *
  *     tsx tools/bench-print.ts [ROUNDS]
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
 import about from '../package.json' with { type: 'json' }
-import { layOutPacket } from '../src/app/lay-out-packet.ts'
-import { openFonts } from '../src/app/open-fonts.ts'
-import { readModel } from '../src/app/read-model.ts'
-import { readFonts } from '../src/cli/input/read-fonts.ts'
-import { barePage } from './bench/marks.ts'
+import { bundle } from './bench/bundle.ts'
 import { type Measured, machine, measureInTurn, measureProcess, median } from './bench/measure.ts'
+import { writeMarks } from './bench/write-marks.ts'
 
 const rounds = Number(process.argv[2] ?? 15)
 const at = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url))
@@ -23,20 +19,8 @@ const command = at('dist/cli/paperjig.js')
 const folder = at('out/bench')
 
 mkdirSync(folder, { recursive: true })
-const counts = await writeMarks(`${folder}/marks.json`)
-await build({
-  entryPoints: [at('tools/bench/stages.ts')],
-  outfile: `${folder}/stages.mjs`,
-  bundle: true,
-  minify: true,
-  platform: 'node',
-  format: 'esm',
-  external: ['pdfkit'],
-  // some of what is bundled is CommonJS and asks Node for its modules
-  banner: {
-    js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url)",
-  },
-})
+const counts = writeMarks(readFileSync(plan), folder, 'marks')
+await bundle(at('tools/bench/stages.ts'), `${folder}/stages.mjs`)
 
 const run =
   (...words: string[]) =>
@@ -109,25 +93,4 @@ function pdfkitVersion(): string {
     version: string
   }
   return version
-}
-
-/** Writes the demo's pages as bare marks for the floor, and says in words how many there are. */
-async function writeMarks(path: string): Promise<string> {
-  const bytes = readFonts()
-  const fonts = openFonts(bytes)
-  const { model } = readModel({ text: readFileSync(plan), file: plan })
-  const pages = [...layOutPacket(model!, {}, fonts, undefined).packet.pages].map(page =>
-    barePage(page, fonts),
-  )
-  // unpacked, as print has them: the floor is not slowed down by unpacking them with a library of its own
-  const file = (weight: 'regular' | 'bold') => {
-    const name = `${folder}/${weight}.ttf`
-    writeFileSync(name, bytes[weight][0]!)
-    return name
-  }
-  writeFileSync(path, JSON.stringify({ fonts: { regular: file('regular'), bold: file('bold') }, pages }))
-  const sum = (of: (page: (typeof pages)[number]) => number) =>
-    pages.reduce((total, page) => total + of(page), 0)
-  const curves = sum(page => page.paths.reduce((total, one) => total + one.curves.length, 0))
-  return `${pages.length} pages, ${sum(page => page.paths.length)} paths of ${curves} steps, ${sum(page => page.texts.length)} texts`
 }

@@ -6,11 +6,11 @@
  */
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
 import { layOutPacket } from '../src/app/lay-out-packet.ts'
 import { openFonts } from '../src/app/open-fonts.ts'
 import { readModel } from '../src/app/read-model.ts'
 import { readFonts } from '../src/cli/input/read-fonts.ts'
+import { bundle } from './bench/bundle.ts'
 import { barePage } from './bench/marks.ts'
 import { type Measured, machine, measureInTurn, measureProcess, median } from './bench/measure.ts'
 
@@ -20,19 +20,7 @@ const folder = at('out/bench')
 mkdirSync(folder, { recursive: true })
 
 await writePages()
-await build({
-  entryPoints: [at('tools/bench/render.ts')],
-  outfile: `${folder}/render.mjs`,
-  bundle: true,
-  minify: true,
-  platform: 'node',
-  format: 'esm',
-  external: ['pdfkit'],
-  // some of what is bundled is CommonJS and asks Node for its modules
-  banner: {
-    js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url)",
-  },
-})
+await bundle(at('tools/bench/render.ts'), `${folder}/render.mjs`)
 
 const floor = (count: number) => (): Measured =>
   measureProcess(
