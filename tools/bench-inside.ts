@@ -7,20 +7,17 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
-import { layOutPacket } from '../src/app/lay-out-packet.ts'
-import { openFonts } from '../src/app/open-fonts.ts'
 import { readModel } from '../src/app/read-model.ts'
 import { holesMeetInside } from '../src/check/inside/holes-meet-inside.ts'
 import { subjectOf } from '../src/check/subject/subject.ts'
 import { featuresMeet } from '../src/check/wood/features-meet.ts'
-import { readFonts } from '../src/cli/input/read-fonts.ts'
 import type { Model } from '../src/model/part.ts'
 import { defaultWorkshop } from '../src/workshop/defaults.ts'
 import { largeBlock } from '../tests/check/inside/large-block.ts'
+import { bundle } from './bench/bundle.ts'
 import { inTurn } from './bench/in-turn.ts'
-import { barePage } from './bench/marks.ts'
 import { type Measured, machine, measureInTurn, measureProcess, median } from './bench/measure.ts'
+import { writePlanMarks } from './bench/plan-marks.ts'
 
 const quick = process.argv.includes('--quick')
 const rounds = quick ? 1 : 3
@@ -75,20 +72,8 @@ function slope(x: readonly number[], y: readonly number[]): number {
 async function stages(): Promise<void> {
   const plan = `${folder}/block.yaml`
   writeFileSync(plan, largeBlock(holes))
-  const counts = writeMarks(plan, `${folder}/block-marks.json`)
-  await build({
-    entryPoints: [at('tools/bench/stages.ts')],
-    outfile: `${folder}/stages.mjs`,
-    bundle: true,
-    minify: true,
-    platform: 'node',
-    format: 'esm',
-    external: ['pdfkit'],
-    // some of what is bundled is CommonJS and asks Node for its modules
-    banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url)",
-    },
-  })
+  const counts = writePlanMarks(largeBlock(holes), folder, 'block-marks')
+  await bundle(at('tools/bench/stages.ts'), `${folder}/stages.mjs`)
   const run =
     (...words: string[]) =>
     (): Measured =>
@@ -116,23 +101,4 @@ function modelOfBlock(size: number): Model {
   const { model } = readModel({ text: largeBlock(size), file: 'block.yaml' })
   if (model === undefined) throw new Error('the block is no plan')
   return model
-}
-
-/** Writes the block's pages as bare marks for the floor, and says in words how many there are. */
-function writeMarks(file: string, path: string): string {
-  const bytes = readFonts()
-  const fonts = openFonts(bytes)
-  const { model } = readModel({ text: largeBlock(holes), file })
-  const pages = [...layOutPacket(model!, {}, fonts, undefined).packet.pages].map(page =>
-    barePage(page, fonts),
-  )
-  const font = (weight: 'regular' | 'bold') => {
-    const name = `${folder}/${weight}.ttf`
-    writeFileSync(name, bytes[weight][0]!)
-    return name
-  }
-  writeFileSync(path, JSON.stringify({ fonts: { regular: font('regular'), bold: font('bold') }, pages }))
-  const sum = (of: (page: (typeof pages)[number]) => number) =>
-    pages.reduce((total, page) => total + of(page), 0)
-  return `${pages.length} pages, ${sum(page => page.paths.length)} paths, ${sum(page => page.texts.length)} texts`
 }

@@ -9,8 +9,6 @@ import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import about from '../package.json' with { type: 'json' }
 import { bundle } from './bench/bundle.ts'
-import { barePage } from './bench/marks.ts'
-import { writeMarks } from './bench/marks-file.ts'
 import {
   type Measured,
   machine,
@@ -19,7 +17,7 @@ import {
   median,
   medianTable,
 } from './bench/measure.ts'
-import { packetOf } from './bench/packet-of.ts'
+import { writePlanMarks } from './bench/plan-marks.ts'
 
 const rounds = Number(process.argv[2] ?? 15)
 const at = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url))
@@ -28,7 +26,7 @@ const command = at('dist/cli/paperjig.js')
 const folder = at('out/bench')
 
 mkdirSync(folder, { recursive: true })
-const counts = writeDemo()
+const counts = writePlanMarks(readFileSync(plan, 'utf8'), folder, 'marks')
 await bundle(at('tools/bench/stages.ts'), `${folder}/stages.mjs`)
 
 const run =
@@ -89,15 +87,4 @@ function pdfkitVersion(): string {
     version: string
   }
   return version
-}
-
-/** Writes the demo's pages as bare marks for the floor, and says in words how many there are. */
-function writeDemo(): string {
-  const { laid, fonts, bytes } = packetOf(readFileSync(plan, 'utf8'), {})
-  const pages = [...laid.packet.pages].map(page => barePage(page, fonts))
-  writeMarks(folder, 'marks', pages, bytes)
-  const sum = (of: (page: (typeof pages)[number]) => number) =>
-    pages.reduce((total, page) => total + of(page), 0)
-  const curves = sum(page => page.paths.reduce((total, one) => total + one.curves.length, 0))
-  return `${pages.length} pages, ${sum(page => page.paths.length)} paths of ${curves} steps, ${sum(page => page.texts.length)} texts`
 }

@@ -59,3 +59,14 @@ it('as text it reads back the same and holds nothing that cannot be seen', () =>
   expect(written).toMatch(/^[^\u202e\u009b]*\n$/)
   expect(written).toContain('木')
 })
+
+it('a place on a face is given in the millimetres of the face, rounded to a nanometre', () => {
+  const marked: Finding = {
+    rule: 'diameter-missing',
+    severity: 'error',
+    places: [{ part: 'beam', at: { face: 'edge:nose', x: 1 / 3, y: -0 } }],
+    facts: { what: 'hole', wanted: 'diameter' },
+  }
+  const report = jsonReport('Loom', [marked], new Map(), style)
+  expect(report.findings[0]?.places).toEqual([{ part: 'beam', at: { face: 'edge:nose', x: 0.333333, y: 0 } }])
+})

@@ -4,10 +4,10 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { count, mm, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
+import type { Outward } from '../subject/outward.ts'
 import type { PartAtHand } from '../subject/subject.ts'
-import { clearInWords, severityOfThin } from '../wood/limits.ts'
+import { clearBesideHole, clearInWords, severityOfThin } from '../wood/limits.ts'
 import { worstOfEach } from '../worst-of-each.ts'
-import { clearToOutside } from './outside.ts'
 import { pairKey } from './pair-key.ts'
 import { depthPlace, placeAbove } from './spot.ts'
 
@@ -74,4 +74,9 @@ function toOutside({ part, inside }: PartAtHand, workshop: Workshop): readonly F
       count: count(alike),
     },
   }))
+}
+
+/** Under the end of a hole as under every point, else as beside every hole. */
+function clearToOutside({ bored, where }: Outward, workshop: Workshop): number {
+  return where === 'end' ? workshop.clear.underPoint : clearBesideHole(2 * bored.radius, workshop)
 }

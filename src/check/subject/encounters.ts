@@ -1,11 +1,11 @@
-import type { Body } from '../../geometry/solid/body.ts'
+import { type Body, hullOfPoints } from '../../geometry/solid/body.ts'
 import { areNear } from '../../geometry/solid/box3.ts'
 import { nearAmong, nearBetween } from '../../geometry/solid/near-boxes.ts'
-import { cross, dot, length, minus, type Point3 } from '../../geometry/solid/point3.ts'
+import { along, cross, dot, length, minus, type Point3 } from '../../geometry/solid/point3.ts'
 import { apart, overlap } from '../../geometry/solid/separation.ts'
+import { pointAlong } from '../../model/bore/axis.ts'
 import type { Placed } from '../../model/feature.ts'
-import type { Bored } from '../../model/inside/bored.ts'
-import { distanceAlong } from '../../model/inside/bored.ts'
+import { type Bored, distanceAlong } from '../../model/inside/bored.ts'
 import type { Hollow } from '../../model/inside/hollow.ts'
 import { coincident, printable } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
@@ -96,7 +96,18 @@ function encounter(
   if (distance <= coincident) {
     if (isBored(second) && areOneHole(first, second)) return []
     const by = overlap(nearest.bodies[0], nearest.bodies[1], [first.axis.into, waysOf(second)])
-    return [{ first, second, distance: 0, overlap: by, limit: 0, between: 'crosswise', places }]
+    const middle = isBored(second) ? betweenAxes(first, second, nearest.bodies) : undefined
+    return [
+      {
+        first,
+        second,
+        distance: 0,
+        overlap: by,
+        limit: 0,
+        between: 'crosswise',
+        places: middle === undefined ? places : [middle, middle],
+      },
+    ]
   }
   const between = betweenOf(first, second, places)
   const limit = limitOf(between, first, second, workshop)
@@ -124,6 +135,18 @@ function nearestBodies(first: Bored, second: Bored | Hollow, reach: number): Nea
     }
   }
   return best
+}
+
+/** Where two holes meet: where their axes are nearest, parted as their radii are, if both bodies are there. */
+function betweenAxes(first: Bored, second: Bored, bodies: readonly [Body, Body]): Point3 | undefined {
+  const lineOf = ({ axis, depth, tip }: Bored) => hullOfPoints([axis.from, pointAlong(axis, depth + tip)])
+  const nearest = apart(lineOf(first), lineOf(second), { maxDeviation: coincident })
+  if (nearest === undefined) return undefined
+  const share = first.radius / (first.radius + second.radius)
+  const middle = along(nearest.first, minus(nearest.second, nearest.first), share)
+  const at = hullOfPoints([middle])
+  const isThere = bodies.every(body => apart(at, body, { maxDeviation: coincident })?.distance === 0)
+  return isThere ? middle : undefined
 }
 
 function waysOf(cut: Bored | Hollow): Point3 {

@@ -27,9 +27,14 @@ test('bars that cross reach into each other by their radii less the distance of 
       { feature: 'peg', side: 'front', at: { face: 'front' } },
     ],
   })
-  const { fromEnd, fromEdge, fromFront } = finding.facts
-  expect(Math.hypot(fromEdge.value - 20, fromFront.value - 15)).toBeLessThanOrEqual(4 + 1e-6)
-  expect(Math.hypot(fromEnd.value - 50, fromEdge.value - 26)).toBeLessThanOrEqual(3 + 1e-6)
+  // between the axes, parted as 4 to 3
+  expect(finding.facts).toMatchObject({
+    end: 'left',
+    edge: 'bottom',
+    fromEnd: { value: expect.closeTo(50, 9) },
+    fromEdge: { value: expect.closeTo(20 + (6 * 4) / 7, 9) },
+    fromFront: { value: expect.closeTo(15, 9) },
+  })
 })
 
 test('two that meet by a hair are found, and two that miss by one are not said to meet', () => {
