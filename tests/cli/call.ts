@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url'
 import { test } from 'vitest'
 import { builtCommand } from './built-command.ts'
 
-/** The demo, which the check finds three errors in. */
+/** The demo, which the check finds four errors in. */
 export const demoPlan = fileURLToPath(
   new URL('../../examples/cliff-railway/cliff-railway.yaml', import.meta.url),
 )

@@ -29,7 +29,7 @@ testInFolder('check ends with 1 where it finds errors, and prints them on standa
   expect(code).toBe(1)
   expect(out).toContain('hole lamp of roof has no place')
   expect(out).toContain('coupling of buffer-beam goes 1/16" (1.59 mm)')
-  expect(out).toMatch(/\n3 errors(, \d+ notes?)?\n$/)
+  expect(out).toMatch(/\n4 errors(, \d+ notes?)?\n$/)
   expect(err).toBe('')
 })
 
@@ -39,7 +39,7 @@ testInFolder('check --json ends with the same codes, and what it prints is JSON'
   const { paperjig, plan, findings } = JSON.parse(out)
   expect({ paperjig, plan }).toEqual({ paperjig: 1, plan: 'Cliff railway car, 1:16' })
   const errors = findings.filter(({ severity }: { severity: string }) => severity === 'error')
-  expect(errors).toHaveLength(3)
+  expect(errors).toHaveLength(4)
   expect(errors[2]).toMatchObject({
     rule: 'outside-part',
     severity: 'error',
@@ -61,7 +61,7 @@ testInFolder(
 testInFolder('print of a plan with errors ends with 0 all the same', async folder => {
   const { code, err } = await folder.call(['print', demoPlan, '-o', 'car.pdf'])
   expect(code).toBe(0)
-  expect(err).toMatch(/\n3 errors(, \d+ notes?)?\n$/)
+  expect(err).toMatch(/\n4 errors(, \d+ notes?)?\n$/)
 })
 
 testInFolder('print --strict of it ends with 1, and the PDF is written', async folder => {

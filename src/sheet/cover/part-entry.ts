@@ -58,7 +58,7 @@ type Line = { readonly words: Words; readonly weight: Weight }
 
 const firstRow = 3
 /** Fractions stand a little above and below their line. */
-const rowPitch = 4.4
+const rowPitch = 4.8
 const below = 3.2
 const between = ' · '
 

@@ -80,6 +80,6 @@ function shiftFrom({ faceEdge, referenceEnd }: Part, { faces }: Solid, more: Poi
 }
 
 /** The faces that a solid has: its six sides, and the straight edges with names. */
-function facesOf(solid: Solid): readonly FaceName[] {
+function _facesOf(solid: Solid): readonly FaceName[] {
   return [...sides, ...solid.edges.map(({ id }) => id)]
 }

@@ -1,22 +1,21 @@
+import type { Caption, Drawing } from '../../drawing/drawing.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
-import type { FaceName } from '../../finding/face-name.ts'
+import { sayFace } from '../../finding/face-name.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { distance } from '../../geometry/shape/point.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
-import { emptyBoard } from '../label/board.ts'
-import { grown } from '../label/clear-space.ts'
 import { boxAbout } from '../label/find-place.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
-import { putLetters } from '../template/letter-marks.ts'
-import { handsOf, piecesInWords, type Served } from '../template/pieces-served.ts'
+import { handsOf, pieceName, piecesInWords, type Served } from '../template/pieces-served.ts'
+import { titleMarks } from '../title.ts'
+import { whenLookedAt } from '../when-looked-at.ts'
 import { type WordedDrawings, withWords } from '../with-words.ts'
 import { blockOf } from './block.ts'
-import { boundsOfPanels, foldsOf, netOf, type Panel, panelsInColumns, panelsOf } from './net.ts'
-import { type OnFace, onFaces } from './on-faces.ts'
-import { borderMarks, enteringMarks, enteringOn, exitMarks } from './panel-marks.ts'
-import { putPanelWords } from './panel-words.ts'
+import { drawPanels, enteringPanels, type OnPanels } from './draw-panels.ts'
+import { foldsOf, netOf, type Panel, panelsInColumns, panelsOf } from './net.ts'
+import { onFaces } from './on-faces.ts'
 import { type ChosenWrap, chooseWrap, onStrips } from './which-wrap.ts'
 import { wrapKey } from './wrap-words.ts'
 
@@ -55,21 +54,24 @@ function wrapSheet(
         ? '-mirrored'
         : ''
   const id = `${part.id}-wrap${suffix}`
-  const [first, ...others] = layouts.map(panels =>
-    laidOut({ id, served, chosen, fenced, shown, panels, measured: block.measured }, context),
-  )
+  const on: OnPanels = { served, shown, fenced }
+  const toLayOut = { id, on, chosen, measured: block.measured }
+  const [first, ...others] = layouts.map(panels => laidOut({ ...toLayOut, panels }, context))
   if (first === undefined) throw new RangeError('a wrap is laid out')
-  const [{ drawings, beside }] = first.otherwise
+  const [{ drawings, beside = [] }] = first.otherwise
+  const alone = chosen.as === 'net' ? [] : panelsAlone({ ...toLayOut, panels: layouts[0] }, context)
+  const [panel, ...panels] = alone
   return {
     id,
     kind: 'wrap',
     part: part.id,
     drawings: [...first.drawings, ...others.flatMap(other => other.drawings)],
     otherwise: [
-      {
-        drawings: [...drawings, ...others.flatMap(other => other.otherwise[0].drawings)],
-        ...(beside === undefined ? {} : { beside }),
-      },
+      { drawings: [...drawings, ...others.flatMap(other => other.otherwise[0].drawings)], beside },
+      // what is cut apart anyway goes on as many pages as it needs, and no seam runs through it
+      ...(panel === undefined
+        ? []
+        : [{ drawings: [panel] as const, beside: [...panels.map(one => [one] as const), ...beside] }]),
     ],
     large: first.large,
   }
@@ -77,33 +79,21 @@ function wrapSheet(
 
 type ToLayOut = {
   readonly id: string
-  readonly served: Served
+  readonly on: OnPanels
   readonly chosen: ChosenWrap
-  /** The ids of the holes that a fence sets. */
-  readonly fenced: ReadonlySet<string>
-  readonly shown: ReadonlyMap<FaceName, OnFace>
   readonly panels: readonly Panel[]
   readonly measured: boolean
 }
 
 /** Panels with all that stands on them, and the words beside them. */
-function laidOut(
-  { id, served, chosen, fenced, shown, panels, measured }: ToLayOut,
-  context: SheetContext,
-): WordedDrawings {
-  const { fonts, model } = context
-  const { part, pieces } = served
-  const { solid, hand } = pieces[0]
-  const on = (panel: Panel): OnFace => shown.get(panel.face.id) ?? { enters: [], exits: [] }
-  const entering = panels.flatMap(panel => enteringOn(panel, on(panel)))
-  const board = emptyBoard()
-  board.draw(borderMarks(panels, part.id))
-  board.draw(entering.flatMap(feature => enteringMarks(feature, part.id, fenced.has(feature.id))))
-  board.draw(panels.flatMap(panel => exitMarks(panel, on(panel), part.id)))
-  const area = grown(boundsOfPanels(panels), wordsBeyond)
+function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
+  const { id, on, chosen, panels, measured } = toLayOut
+  const { fonts } = context
+  const { served, shown } = on
+  const { part } = served
+  const entering = enteringPanels(panels, on)
   const key = keyOf(entering)
-  const unlettered = putLetters(key, part.id, board, area, fonts)
-  const nameless = putPanelWords(panels, part, solid, hand, board, area, fonts)
+  const { marks, unlettered, nameless } = drawPanels(panels, on, key, fonts)
   const comeOut = new Set([...shown.values()].flatMap(({ exits }) => exits.map(exit => exit.id)))
   const elsewhere = entering
     .filter(
@@ -111,24 +101,50 @@ function laidOut(
         shape.kind === 'bore' && shape.depth === 'through' && !comeOut.has(feature.id),
     )
     .map(feature => feature.id)
-  const { marks } = board
-  const sheet = chosen.as === 'net' ? 'wrap, one net' : 'wrap, a panel for each face'
   const wrapped = { panels, nameless, unlettered, measured, exits: comeOut.size > 0, elsewhere }
+  const caption = captionOf(toLayOut, context)
   return withWords(
     {
-      about: { id, caption: { plan: model.title, sheet, part: part.label, pieces: piecesInWords(served) } },
+      about: { id, caption },
       marks,
       box: boundsOfMarks(fonts, marks),
       keepWhole: postsAlong(panels),
-      title: [`${part.label} · ${sheet} · ${piecesInWords(served)}`, ...errorWords(part, context)],
+      title: [`${part.label} · ${caption.sheet} · ${piecesInWords(served)}`, ...errorWords(part, context)],
       lines: wrapKey(served, chosen, key, wrapped, context),
     },
     fonts,
   )
 }
 
-/** How far outside the panels words and letters may stand. */
-const wordsBeyond = 12
+/** Every panel as a drawing of its own, with the piece's name under it. */
+function panelsAlone(toLayOut: ToLayOut, context: SheetContext): readonly Drawing[] {
+  const { id, on, panels } = toLayOut
+  const { fonts } = context
+  const key = keyOf(enteringPanels(panels, on))
+  return panels.map(panel =>
+    whenLookedAt({ id: `${id}-${sayFace(panel.face.id)}`, caption: captionOf(toLayOut, context) }, () => {
+      const { marks } = drawPanels([panel], on, key, fonts)
+      const box = boundsOfMarks(fonts, marks)
+      const under = { x: box.left, y: box.bottom - titleAside }
+      const width = Math.max(box.right - box.left, narrowTitle)
+      const all = [...marks, ...titleMarks([pieceName(on.served)], under, width, fonts).marks]
+      return { marks: all, bounds: boundsOfMarks(fonts, all) }
+    }),
+  )
+}
+
+/** White between a panel's lettering and the name under it, and the column that it is broken in at the least. */
+const titleAside = 1.5
+const narrowTitle = 40
+
+function captionOf({ on: { served }, chosen }: ToLayOut, { model }: SheetContext): Caption {
+  return {
+    plan: model.title,
+    sheet: chosen.as === 'net' ? 'wrap, one net' : 'wrap, a panel for each face',
+    part: served.part.label,
+    pieces: piecesInWords(served),
+  }
+}
 
 /** From one post on a fold to the next, and how large it is. */
 const betweenPosts = 12

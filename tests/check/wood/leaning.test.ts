@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { exitOnFeature } from '../../../src/check/inside/exit-on-feature.ts'
+import { wallInside } from '../../../src/check/inside/wall-inside.ts'
 import { pinHoleDepth } from '../../../src/check/joint/pin-hole-depth.ts'
 import { rowOffPart } from '../../../src/check/row/row-off-part.ts'
 import { bitMissing } from '../../../src/check/shop/bit-missing.ts'
@@ -181,16 +182,15 @@ test('a mouth on the back comes near only to what goes as deep', () => {
   expect(found(wallTooThin, pin(''))).toEqual([])
   const close = (depth: string) =>
     planWithCuts([behind, `hole: pin, at: { left: 48, bottom: 20 }, diameter: 4${depth}`])
-  expect(found(wallTooThin, close(', depth: 16'))).toEqual([])
-  expect(only(wallTooThin, close(', depth: 18')).measured!.value).toBeCloseTo(1, 9)
+  expect(found(wallInside, close(', depth: 16'))).toEqual([])
+  // from the rim of its end, 2 before the back, square to the cone: 3 / √2
+  expect(found(wallInside, close(', depth: 18'))).toEqual([])
   const mouths = planWithCuts([
     behind,
     'hole: pin, at: { left: 48, bottom: 20 }, diameter: 4, countersink: 10',
   ])
-  expect(only(wallTooThin, mouths).measured!.value).toBeCloseTo(1, 9)
-  const overlapping = planWithCuts([
-    behind,
-    'hole: pin, at: { left: 46, bottom: 20 }, diameter: 4, depth: 18',
-  ])
-  expect(only(featuresMeet, overlapping)).toMatchObject({ measured: { value: expect.closeTo(1, 9) } })
+  expect(only(wallInside, mouths).measured!.value).toBeCloseTo(1, 6)
+  const beside = planWithCuts([behind, 'hole: pin, at: { left: 46, bottom: 20 }, diameter: 4, depth: 18'])
+  expect(found(featuresMeet, beside)).toEqual([])
+  expect(only(wallInside, beside).measured!.value).toBeCloseTo(1 / Math.SQRT2, 6)
 })
