@@ -34,6 +34,23 @@ parts:
       - { hole: tie, at: { left: 60 }, diameter: 3 }
 `
 
+/** A newel post of a pier's stair: leaning and widened holes on four faces, and as it was measured. */
+const post = `paperjig: 1
+title: Pier stair
+units: mm
+parts:
+  newel:
+    size: 110 x 40 x 32
+    wrap: net
+    measured: 110.4 x 39.7 x 32.2
+    cuts:
+      - { hole: brace, at: { left: 30, bottom: center }, diameter: 8, depth: 20, lean: { toward: right, angle: 25 } }
+      - { hole: bolt, at: { right: 24, bottom: center }, diameter: 6, counterbore: 14 x 5 }
+      - { row: balusters, on: top, at: { left: center, front: center }, toward: right, spacing: 18, count: 3, diameter: 5, depth: 9 }
+      - { hole: stud, on: bottom, at: { left: 52, back: 8 }, diameter: 4, depth: 10, countersink: 8 }
+      - { hole: tenon, on: right, at: center, diameter: 10, depth: 14 }
+`
+
 /** Without the cover. */
 const templates = { sheets: ['template'] } as const
 const markOuts = { sheets: ['mark-out'] } as const
@@ -86,6 +103,16 @@ const cases = [
     { ...markOuts, paper: 'a5' },
     0,
   ],
+  ['a-drill-strip-for-both-hands', demo, { sheets: ['strip'], paper: 'letter', parts: ['side-frame'] }, 0],
+  [
+    'a-drill-strip-in-millimetres-with-the-reference-end-at-the-right',
+    loom,
+    { sheets: ['strip'], paper: 'a4' },
+    0,
+  ],
+  ['a-panel-for-each-face-of-a-block', demo, { sheets: ['wrap'], paper: 'a4', parts: ['winding-block'] }, 0],
+  ['a-net-to-fold-round-a-measured-block', post, { sheets: ['wrap'], paper: 'a4' }, 0],
+  ['leaning-holes-on-a-template', post, { ...templates, paper: 'a4' }, 0],
 ] as const
 
 test.each(cases)('golden: %s', async (name, text, choices, page) => {

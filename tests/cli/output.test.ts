@@ -56,13 +56,12 @@ testInFolder(
       '--sheet',
       'template',
     ])
-    expect({ code, out }).toEqual({ code: 0, out: 'wrote car: 3 pages, 3 part drawings\n' })
+    expect({ code, out }).toEqual({ code: 0, out: 'wrote car: 2 pages, 3 part drawings\n' })
     expect((await readdir(folder.in('car'))).sort()).toEqual([
       'floor-template.svg',
       'note.txt',
       'page-1.svg',
       'page-2.svg',
-      'page-3.svg',
       'side-frame-template-mirrored.svg',
       'side-frame-template.svg',
     ])
