@@ -10,7 +10,7 @@ const asPlan = (yaml: string) =>
   yaml.startsWith('paperjig:') ? yaml : `paperjig: 1\ntitle: Shown\nunits: inch\nparts:\n${yaml}`
 
 test.each(blocks.map(yaml => [asPlan(yaml)]))('the plan in the README is read, and is sound: %s', text => {
-  const { job, findings } = readJob({ text, file: 'README.md' })
+  const { job, findings } = readJob({ text, file: 'README.md' }, undefined)
   expect(job).toBeDefined()
   expect(findings.filter(({ severity }) => severity !== 'note')).toEqual([])
 })

@@ -31,7 +31,8 @@ export function length(d: Point3): number {
 /** As long as a millimetre. A direction without a length has none: `undefined`. */
 export function unit3(d: Point3): Point3 | undefined {
   const long = length(d)
-  return long > 0 ? times(d, 1 / long) : undefined
+  // divided one by one: what is one over a length that small has no number
+  return long > 0 ? { x: d.x / long, y: d.y / long, z: d.z / long } : undefined
 }
 
 /** The part of a direction that is square to a unit vector. */

@@ -128,3 +128,10 @@ test('moved by the overlap along one of its ways, a cone is clear of another', (
     { numRuns: 500 },
   )
 })
+
+test('bodies whose axes all but coincide have an overlap', () => {
+  const a = rod(at(0, 0, 0), at(0, 0, 0.5), 0.2)
+  const b = rod(at(0, 0, 0), at(0, Number.MIN_VALUE, -0.5), 0.2)
+  const axes = [at(0, 0, 1), at(0, -Number.MIN_VALUE, -1)] as const
+  expect(overlap(a, b, axes)).toBe(0)
+})
