@@ -8,10 +8,11 @@ import { mouthDepth } from '../../model/bore/mouth.ts'
 import { ovalContour, rimOval } from '../../model/bore/rim.ts'
 import { tipLength, tipOf } from '../../model/bore/tip.ts'
 import { wayOut } from '../../model/bore/way-through.ts'
-import { depthUnder } from '../../model/depth-under.ts'
+import { depthUnder } from '../../model/box-faces.ts'
 import type { Bore, Placed, Shape } from '../../model/feature.ts'
 import { faceOf, type Solid } from '../../model/part.ts'
 import { onPlane, type Point3, type Pose } from '../../model/pose.ts'
+import { extentOf } from '../../model/solid-extent.ts'
 import { workedLines } from '../../model/strip.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { BitTip } from '../../workshop/workshop.ts'
@@ -35,7 +36,7 @@ export function innerLines(feature: Placed, solid: Solid, view: Seen, bits: BitT
   const facing = dot(own.out, view.pose.out)
   if (Math.abs(facing) < coincident) {
     if (shape.kind === 'bore') {
-      const deep = depthUnder(solid, feature.face)
+      const deep = depthUnder(feature.face, extentOf(solid))
       return { seen: [], hidden: boreFromAside(shape, own, view.pose, deep, bits) }
     }
     return cutFromAside(feature, solid, view)

@@ -4,10 +4,11 @@ import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { polygon } from '../../geometry/shape/polygon.ts'
 import { arc, line } from '../../geometry/shape/segment.ts'
-import { depthUnder } from '../../model/depth-under.ts'
+import { depthUnder } from '../../model/box-faces.ts'
 import type { Placed } from '../../model/feature.ts'
 import { faceOf, type Solid } from '../../model/part.ts'
 import { onPlane, type Point3, type Pose, toPart } from '../../model/pose.ts'
+import { extentOf } from '../../model/solid-extent.ts'
 import { takenAway } from '../../model/taken-away.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { dot, seenDirection } from './between-poses.ts'
@@ -47,11 +48,11 @@ export function profileOf(feature: Placed, solid: Solid, view: Seen): Profile | 
     { x: left, y: top },
   ].map(p => height(toPart(own, p), view.pose))
   const opens = Math.max(...out3) >= -coincident
-  const through = Math.min(...out3) <= coincident - depthUnder(solid, view.face)
+  const through = Math.min(...out3) <= coincident - depthUnder(view.face, extentOf(solid))
   return {
     contour: rounded ? quarter(kept, out!, view.pose) : polygon(kept),
     opens: opens ? (through ? 'through' : 'here') : 'not',
-    whole: !edgeOn && depth >= depthUnder(solid, feature.face) - coincident,
+    whole: !edgeOn && depth >= depthUnder(feature.face, extentOf(solid)) - coincident,
   }
 }
 
