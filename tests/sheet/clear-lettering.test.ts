@@ -29,6 +29,24 @@ test('on the strips of any block no lettering touches other lettering, or any li
   )
 })
 
+test('nor on a strip for both ends whose distances have letters over them', () => {
+  const text = `paperjig: 1
+title: Pier block
+units: inch
+parts:
+  block:
+    make: 4
+    mirrored: true
+    size: 20 mm x 12 mm x 12 mm
+    cuts:
+      - { hole: a, on: left, at: { front: 1 mm, bottom: center }, diameter: 1.5 mm }
+      - { hole: b, on: right, at: { back: 1 mm, bottom: center }, diameter: 3 mm }
+`
+  const strips = papersOf(text, 'strip')
+  expect(strips).not.toEqual([])
+  for (const { drawings } of strips) for (const { marks } of drawings) expectClear(marks)
+})
+
 test.each(plansToMeasure())('on the strips of $name no lettering touches anything', ({ text }) => {
   for (const { drawings } of papersOf(text, 'strip')) for (const { marks } of drawings) expectClear(marks)
 })

@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import { edgeWork, faceWork, type Rectangle } from './random-work.ts'
 
 const mm = (min: number, max: number): fc.Arbitrary<string> =>
   fc.double({ min, max, noNaN: true }).map(value => value.toFixed(3))
@@ -114,7 +115,10 @@ const cut = fc.oneof(
   { weight: 2, arbitrary: notch.map(body => `notch: n#, ${body}`) },
   elsewhere.map(body => `hole: e#, ${body}`),
   fc.constant('hole: u#, diameter: 3'),
+  { weight: 3, arbitrary: faceWork },
 )
+
+type Shape = { readonly body: string; readonly rectangle?: Rectangle }
 
 const corners = fc.oneof(
   fc.constant(''),
@@ -133,15 +137,19 @@ const rectangle = fc
     mm(2, 40),
     corners,
   )
-  .map(([[length, width], thickness, corners]) => {
-    const easing = Number(length) > 8 && Number(width) > 8 ? corners : ''
-    return `    size: ${length} x ${width} x ${thickness}\n${easing}`
+  .map(([[length, width], thickness, corners]): Shape => {
+    const least = Math.min(Number(length), Number(width))
+    const easing = least > 8 ? corners : ''
+    return {
+      body: `    size: ${length} x ${width} x ${thickness}\n${easing}`,
+      rectangle: { least, thickness: Number(thickness) },
+    }
   })
 
 /** A bow: an arc over a straight foot, its ends slanting, so that no edge mark may count on a corner. */
 const bow = fc
   .tuple(mm(30, 300), mm(10, 80), mm(2, 9), fc.integer({ min: 10, max: 120 }), mm(2, 40))
-  .map(([length, width, slant, bend, thickness]) => {
+  .map(([length, width, slant, bend, thickness]): Shape => {
     const far = (Number(length) - Number(slant)).toFixed(3)
     const steps = [
       '{ to: [0.0, 0.0] }',
@@ -149,15 +157,26 @@ const bow = fc
       `{ to: [${far}, ${width}] }`,
       `{ arc: [${slant}, ${width}], bend: ${bend} }`,
     ]
-    return `    thickness: ${thickness}\n    outline: [ ${steps.join(', ')} ]\n`
+    return { body: `    thickness: ${thickness}\n    outline: [ ${steps.join(', ')} ]\n` }
   })
 
-const disc = fc.tuple(mm(10, 200), fc.boolean(), mm(2, 40)).map(([round, ring, thickness]) => {
+const disc = fc.tuple(mm(10, 200), fc.boolean(), mm(2, 40)).map(([round, ring, thickness]): Shape => {
   const inside = ring ? `    inside: ${(Number(round) * 0.7).toFixed(3)}\n` : ''
-  return `    thickness: ${thickness}\n    round: ${round}\n${inside}`
+  return { body: `    thickness: ${thickness}\n    round: ${round}\n${inside}` }
 })
 
-const shape = fc.oneof({ weight: 6, arbitrary: rectangle }, { weight: 2, arbitrary: bow }, disc)
+/** A shape, and what is worked along its edges where it has four straight ones. */
+const shape = fc
+  .oneof({ weight: 6, arbitrary: rectangle }, { weight: 2, arbitrary: bow }, disc)
+  .chain(({ body, rectangle }) =>
+    (rectangle === undefined
+      ? fc.constant([])
+      : fc.oneof(
+          { weight: 2, arbitrary: fc.constant([]) },
+          fc.array(edgeWork(rectangle), { minLength: 1, maxLength: 4 }),
+        )
+    ).map(along => ({ body, along })),
+  )
 
 /** Names of one figure or of as many letters as a plan may have, which no small part has room for. */
 const name = fc.oneof(
@@ -189,7 +208,9 @@ export const randomPlan: fc.Arbitrary<string> = fc
     units: fc.constantFrom('inch', 'mm'),
   })
   .map(({ name, shape, cuts, faceEdge, referenceEnd, units }) => {
-    const lines = cuts.map((body, i) => `      - { ${inMillimetres(body.replace('#', `${i}`))} }\n`)
+    const lines = [...cuts, ...shape.along].map(
+      (body, i) => `      - { ${inMillimetres(body.replace('#', `${i}`))} }\n`,
+    )
     return `paperjig: 1
 title: Random
 units: ${units}
@@ -199,7 +220,7 @@ parts:
     mirrored: true
     face-edge: ${faceEdge}
     reference-end: ${referenceEnd}
-${shape.replaceAll(/(\d+\.\d+)/g, '$1 mm')}${lines.length > 0 ? '    cuts:\n' : ''}${lines.join('')}`
+${shape.body.replaceAll(/(\d+\.\d+)/g, '$1 mm')}${lines.length > 0 ? '    cuts:\n' : ''}${lines.join('')}`
   })
 
 /** Sizes get a unit mark, so that the plan's units change what is shown and nothing else. */

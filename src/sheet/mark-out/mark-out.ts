@@ -63,7 +63,7 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const facts = factsOf(part, model)
   const views = chooseViews(part).map(face => viewOf(part, face))
   const table = (width: number): readonly TableLine[] =>
-    views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, fonts))
+    views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, context))
   const long = table(wideKey).length > mostLines
   const drawnAt = new Map<Reduction, readonly DrawnView[]>()
   const viewsAt = (reduction: Reduction): readonly DrawnView[] => {

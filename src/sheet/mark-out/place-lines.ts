@@ -2,15 +2,19 @@ import { fitText } from '../../drawing/fit-text.ts'
 import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { wrap } from '../../drawing/wrap.ts'
+import { wrapWords } from '../../drawing/wrap-words.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { showLength } from '../../length/show-length.ts'
 import type { Placed } from '../../model/feature.ts'
+import type { Model, Part } from '../../model/part.ts'
 import { shapeBounds } from '../../model/shape-bounds.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
-import { entryWords } from '../key/key-words.ts'
+import { type EntryContext, entryWords, type SideName, setUpWords, sideNames } from '../key/key-words.ts'
+import type { SheetContext } from '../sheet.ts'
 import { type Axis, type Datum, datumOf } from './datum.ts'
 import type { DimensionFacts } from './dimensions.ts'
 import { entriesOn } from './entries-on.ts'
@@ -36,8 +40,8 @@ const widestHeading = 44
 const leading = 1.2
 
 /**
- * Where everything stands that is cut into a face: a line for each letter, with its bit and depth, and below it which
- * cuts bear it and how far they are from the two edges that they are measured from: centres of holes, near sides of the rest.
+ * Where everything stands that is cut into a face: a line for each letter, with its bit and depth, and below it how the
+ * drill press is set for it where it leans, which cuts bear it and how far they are from the two edges that they are measured from: centres of holes, near sides of the rest.
  */
 export function placeLines(
   view: View,
@@ -45,8 +49,9 @@ export function placeLines(
   key: readonly KeyEntry[],
   width: number,
   facts: DimensionFacts,
-  fonts: Fonts,
+  { workshop, fonts }: SheetContext,
 ): readonly TableLine[] {
+  const called = { name: sideNamesOf(facts.part), bits: workshop.bits }
   const [along, across] = [datumOf('x', view, facts.part), datumOf('y', view, facts.part)]
   const groups = entriesOn(view.own, key).map(entry => ({
     entry,
@@ -79,13 +84,7 @@ export function placeLines(
     },
   ]
   for (const { entry, rows: own } of groups) {
-    lines.push({
-      height: lettering.large,
-      cells: [
-        { words: [entry.letter], x: 0, bold: true },
-        { words: entryWords(entry, facts.model), x: letterColumn },
-      ],
-    })
+    lines.push(...entryLines(entry, letterColumn, width, called, facts.model, fonts))
     for (const row of own) {
       const name = fitText(fonts.regular, row.name, lettering.medium, widestName)
       inLines(row.along, Math.max(width - third, 1), widthOf).forEach((sizes, i) => {
@@ -101,6 +100,36 @@ export function placeLines(
     }
   }
   return lines
+}
+
+/** A letter with what it stands for, and how the machine is set, broken where they are wider than the table. */
+function entryLines(
+  entry: KeyEntry,
+  letterColumn: number,
+  width: number,
+  called: EntryContext,
+  model: Model,
+  fonts: Fonts,
+): readonly TableLine[] {
+  const room = Math.max(width - letterColumn, 1)
+  const words = wrapWords(entryWords(entry, model, called), fonts.regular, lettering.large, room)
+  const setUp = setUpWords(entry, called.name)
+  const below = setUp === undefined ? [] : wrap(setUp, fonts.regular, lettering.medium, room)
+  return [
+    ...words.map((words, i): TableLine => {
+      const letter = i === 0 ? [{ words: [entry.letter], x: 0, bold: true }] : []
+      return { height: lettering.large, cells: [...letter, { words, x: letterColumn }] }
+    }),
+    ...below.map(
+      (row): TableLine => ({ height: lettering.medium, cells: [{ words: [row], x: letterColumn }] }),
+    ),
+  ]
+}
+
+/** One sheet serves both hands: where there is a mirrored one, ends are called by what they are on either. */
+function sideNamesOf(part: Part): SideName {
+  const hand = part.pieces.some(piece => piece.hand === 'mirrored') ? 'mirrored' : 'drawn'
+  return sideNames(hand, part)
 }
 
 type Row = { readonly name: string; readonly across: Words; readonly along: readonly Words[] }

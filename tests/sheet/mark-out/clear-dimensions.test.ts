@@ -55,6 +55,24 @@ test('nor on that of a part with every kind of cut', () => {
     for (const drawing of everyDrawing(sheet)) expectClear(drawing.marks)
 })
 
+test.each([
+  ['8 x 8 x 2', '7.4 x 8'],
+  ['300 x 4.98 x 2', '7.4 x 4.98'],
+])('nor on that of a part of %s with a notch of %s that takes all of its reference end', (size, notch) => {
+  const text = `paperjig: 1
+title: Pier rail
+units: mm
+parts:
+  rail:
+    make: 2
+    mirrored: true
+    size: ${size}
+    cuts:
+      - { notch: end, on: bottom, at: { left: 0 }, size: ${notch} }
+`
+  for (const sheet of markOutsOf(text)) for (const drawing of everyDrawing(sheet)) expectClear(drawing.marks)
+})
+
 test.each(plansToMeasure())('on the mark-outs of $name no lettering touches anything', ({ text }) => {
   for (const sheet of markOutsOf(text)) for (const { marks } of everyDrawing(sheet)) expectClear(marks)
 })

@@ -144,6 +144,20 @@ test('the table says which cut, how far from which edges, with which bit and how
   ])
 })
 
+test.each([
+  ['', 'toward the right', 'uphill toward the right'],
+  ['    make: 2\n    mirrored: true\n', 'toward the other end', 'uphill toward the other end'],
+])(
+  'the table says how the drill press is set for a hole that leans, and its bit’s point (%j)',
+  (more, way, uphill) => {
+    const lean = 'lean: { toward: right, angle: 8 }, depth: 10, bit: brad'
+    const text = planOf(more + cuts(`hole: peg, at: { left: 30, bottom: 12 }, diameter: 4, ${lean}`))
+    const words = said(first(text)).join(' ')
+    expect(words).toContain(`bore 4 mm leaning 8° ${way}, 10 mm deep, brad point bit, its point`)
+    expect(words).toContain(`Table tilted 8°, ${uphill}.`)
+  },
+)
+
 test('a size off its fraction says so, and one scaled off the drawing has its sign', () => {
   const text = `paperjig: 1\ntitle: Gate\nunits: inch\nparts: { rail: { size: 6 x 2 x 1, cuts: [ { hole: a, at: { left: 20 mm, bottom: ~3/4 }, diameter: 1/4 } ] } }\n`
   expect(dimensions(first(text))).toContain('~≈ 25/32 (0.787)')
