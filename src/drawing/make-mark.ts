@@ -29,13 +29,13 @@ export function fillMark(belongs: Belongs, regions: readonly Region[]): Mark {
   return { ...belongs, kind: 'fill', regions }
 }
 
-/** A line of text that reads from left to right and starts at `at`, unless `more` says otherwise. */
+/** A line of text that reads from left to right and starts at `at`, unless it is said otherwise. */
 export function textMark(
   belongs: Belongs,
   words: Words,
   at: Point,
   height: number,
-  more: Partial<Pick<Text, 'align' | 'angle' | 'weight'>> = {},
+  { align = 'start', angle = 0, weight = 'regular' }: Partial<Pick<Text, 'align' | 'angle' | 'weight'>> = {},
 ): Mark {
-  return { ...belongs, kind: 'text', words, at, height, align: 'start', angle: 0, weight: 'regular', ...more }
+  return { ...belongs, kind: 'text', words, at, height, align, angle, weight }
 }

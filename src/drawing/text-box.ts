@@ -9,13 +9,13 @@ import type { Text } from './mark.ts'
 export function textBox(fonts: Fonts, text: Text): Bounds {
   const laid = layOut(fonts[text.weight], text.words, text.height)
   const matrix = textMatrix(laid, text)
-  const corners = [
-    { x: 0, y: -laid.descent },
-    { x: laid.width, y: -laid.descent },
-    { x: laid.width, y: laid.ascent },
-    { x: 0, y: laid.ascent },
-  ].map(corner => apply(matrix, corner))
-  const xs = corners.map(c => c.x)
-  const ys = corners.map(c => c.y)
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) }
+  const at = (x: number, y: number) => apply(matrix, { x, y })
+  const [a, b] = [at(0, -laid.descent), at(laid.width, -laid.descent)]
+  const [c, d] = [at(laid.width, laid.ascent), at(0, laid.ascent)]
+  return {
+    left: Math.min(a.x, b.x, c.x, d.x),
+    right: Math.max(a.x, b.x, c.x, d.x),
+    bottom: Math.min(a.y, b.y, c.y, d.y),
+    top: Math.max(a.y, b.y, c.y, d.y),
+  }
 }

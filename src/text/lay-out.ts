@@ -1,5 +1,5 @@
 import type { Bounds } from '../geometry/shape/contour.ts'
-import type { Font } from './font.ts'
+import type { Font, Spelled } from './font.ts'
 import type { Glyph } from './glyph.ts'
 import type { Words } from './words.ts'
 
@@ -39,32 +39,18 @@ export function layOut(font: Font, words: Words, capHeight: number): Laid {
   let right = -Infinity
   let top = -Infinity
 
-  const put = (glyph: Glyph): void => {
-    glyphs.push({ glyph, x: x * size })
-    if (glyph.ink !== undefined) {
-      left = Math.min(left, x + glyph.ink.left)
-      right = Math.max(right, x + glyph.ink.right)
-      bottom = Math.min(bottom, glyph.ink.bottom)
-      top = Math.max(top, glyph.ink.top)
+  for (const { glyphs: spelled, missing: lacking } of words.flatMap(word => spelledAs(font, word))) {
+    for (const glyph of spelled) {
+      glyphs.push({ glyph, x: x * size })
+      if (glyph.ink !== undefined) {
+        left = Math.min(left, x + glyph.ink.left)
+        right = Math.max(right, x + glyph.ink.right)
+        bottom = Math.min(bottom, glyph.ink.bottom)
+        top = Math.max(top, glyph.ink.top)
+      }
+      x += glyph.advance
     }
-    x += glyph.advance
-  }
-  for (const word of words) {
-    if (typeof word === 'string') {
-      const spelled = font.spell(word)
-      spelled.glyphs.forEach(put)
-      missing.push(...spelled.missing)
-      continue
-    }
-    if (word.whole !== undefined) {
-      const whole = font.spell(word.whole)
-      whole.glyphs.forEach(put)
-      missing.push(...whole.missing)
-      put(font.thinSpace)
-    }
-    const fraction = font.fraction(word.over, word.under)
-    fraction.glyphs.forEach(put)
-    missing.push(...fraction.missing)
+    missing.push(...lacking)
   }
   ascent = Math.max(ascent, top)
   descent = Math.max(descent, -bottom)
@@ -74,6 +60,13 @@ export function layOut(font: Font, words: Words, capHeight: number): Laid {
       ? { left: left * size, bottom: bottom * size, right: right * size, top: top * size }
       : { left: 0, bottom: 0, right: 0, top: 0 }
   return { size, width: x * size, ascent: ascent * size, descent: descent * size, box, glyphs, missing }
+}
+
+function spelledAs(font: Font, word: Words[number]): readonly Spelled[] {
+  if (typeof word === 'string') return [font.spell(word)]
+  const fraction = font.fraction(word.over, word.under)
+  if (word.whole === undefined) return [fraction]
+  return [font.spell(word.whole), { glyphs: [font.thinSpace], missing: [] }, fraction]
 }
 
 /** The line as it reads when it is copied, codes included. */

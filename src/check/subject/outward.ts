@@ -39,12 +39,14 @@ export function outwardOf(
   seen: Seen,
   reach: number,
 ): readonly Outward[] {
+  // holes that go straight in run along all of the sides, and these have nothing to be asked then
+  const walls = wood.walls.filter(wall => bores.some(bored => !isSeenOnTheFace(bored, wall)))
   return nearBetween(
     bores.map(({ box }) => box),
-    wood.walls.map(({ body }) => body.box),
+    walls.map(({ body }) => body.box),
     reach,
   )
-    .flatMap(([i, j]) => outward(bores[i]!, wood.walls[j]!, wood, reach))
+    .flatMap(([i, j]) => outward(bores[i]!, walls[j]!, wood, reach))
     .filter(found => !isSeen(found, seen))
 }
 

@@ -37,10 +37,19 @@ const unseen = 0.05
  * a cusp, stands still, or the deviation is too small for it.
  */
 export function biarcsOfCurve(curve: Curve, maxDeviation: number): Outcome<Contour> {
-  const points = Array.from({ length: steps + 1 }, (_, i) => curve.pointAt(i / steps))
-  const directions = points.map((_, i) => unit(curve.directionAt(i / steps)))
+  // of all the steps few are asked about, and those again and again
+  const points: Point[] = []
+  const directions: Vector[] = []
+  const at = (i: number): Point => {
+    points[i] ??= curve.pointAt(i / steps)
+    return points[i]
+  }
+  const ahead = (i: number): Vector => {
+    directions[i] ??= unit(curve.directionAt(i / steps))
+    return directions[i]
+  }
   const pieces = evenPieces(steps, maxDeviation, (i, j, deviation) => {
-    const pair = biarc(points[i]!, directions[i]!, points[j]!, directions[j]!)
+    const pair = biarc(at(i), ahead(i), at(j), ahead(j))
     if (pair === undefined || !pair.every(isModest)) return undefined
     const allowed = deviation * (1 - unseen)
     for (let k = 1; k < samples; k++) {
@@ -50,7 +59,7 @@ export function biarcsOfCurve(curve: Curve, maxDeviation: number): Outcome<Conto
     return pair
   })
   if (pieces === undefined) {
-    const input = { points: points.filter((_, i) => i % 64 === 0), maxDeviation }
+    const input = { points: Array.from({ length: steps / 64 + 1 }, (_, i) => at(i * 64)), maxDeviation }
     return failure({ operation: 'biarcsOfCurve', reason: 'too-fine', facts: { maxDeviation }, input })
   }
   return success({ segments: pieces.flat(), closed: false })

@@ -1,4 +1,4 @@
-import type { Box3 } from './box3.ts'
+import { type Box3, boxAround } from './box3.ts'
 import { dot, type Point3 } from './point3.ts'
 import { type Ring, reachOf } from './ring.ts'
 
@@ -36,7 +36,7 @@ export function hullOfPoints(points: readonly Point3[]): Body {
     }
     return best
   }
-  return { farthest, box: boxBy(farthest) }
+  return { farthest, box: boxAround(points) }
 }
 
 /** How far a body reaches in a direction: the greatest of `d · p` over its points. */

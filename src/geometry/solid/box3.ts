@@ -3,6 +3,21 @@ import type { Point3 } from './point3.ts'
 /** The smallest upright box around something, in millimetres. */
 export type Box3 = { readonly low: Point3; readonly high: Point3 }
 
+/** The box round points; round none of them it is inside out, and near to nothing. */
+export function boxAround(points: readonly Point3[]): Box3 {
+  const low = { x: Infinity, y: Infinity, z: Infinity }
+  const high = { x: -Infinity, y: -Infinity, z: -Infinity }
+  for (const { x, y, z } of points) {
+    low.x = Math.min(low.x, x)
+    low.y = Math.min(low.y, y)
+    low.z = Math.min(low.z, z)
+    high.x = Math.max(high.x, x)
+    high.y = Math.max(high.y, y)
+    high.z = Math.max(high.z, z)
+  }
+  return { low, high }
+}
+
 /** The box round boxes; round none of them it is inside out, and near to nothing. */
 export function joinBoxes(boxes: readonly Box3[]): Box3 {
   const low = { x: Infinity, y: Infinity, z: Infinity }

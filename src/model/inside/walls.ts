@@ -119,12 +119,17 @@ function wallsAround(
     const points = surface.kind === 'line' ? [surface.from, surface.to] : arcChords(surface, wallDeviation)
     return points.slice(1).map((to, i): Wall => {
       const from = points[i]!
+      // an arc has many walls, and few of them are ever near to a hole
+      let body: Body | undefined
       return {
         name: surface.tag ?? 'edge',
         ...(cut === undefined ? {} : { cut }),
         surface,
         plane: planeThrough(from, to),
-        body: hullOfPoints([0, thickness].flatMap(z => [from, to].map(({ x, y }) => ({ x, y, z })))),
+        get body() {
+          body ??= hullOfPoints([0, thickness].flatMap(z => [from, to].map(({ x, y }) => ({ x, y, z }))))
+          return body
+        },
       }
     })
   })

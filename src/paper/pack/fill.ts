@@ -51,9 +51,9 @@ export function fill(
   })
   const areas = items.map(({ shapes }) => area(grownBy(smallest(shapes), gap)))
 
-  /** All of the items on this page, or none. */
-  const putOn = (page: OpenPage, members: readonly number[]): boolean => {
-    if (members.reduce((sum, i) => sum + areas[i]!, 0) > page.free.area()) return false
+  /** All of the items on this page, or none; `wanted` is what their areas come to. */
+  const putOn = (page: OpenPage, members: readonly number[], wanted: number): boolean => {
+    if (wanted > page.free.area()) return false
     // a single item spoils nothing where it finds no place
     const free = members.length === 1 ? page.free : page.free.copy()
     const spots = placeAll(items, members, free, { gap, rule, turning: 'freely', shapes: 'any' })
@@ -64,10 +64,12 @@ export function fill(
   }
   const put = (members: readonly number[]): boolean => {
     const own = ownPages.get(items[members[0]!]!.group) ?? []
-    if (own.some(page => putOn(page, members)) || open.some(page => putOn(page, members))) return true
+    const wanted = members.reduce((sum, i) => sum + areas[i]!, 0)
+    const takes = (page: OpenPage): boolean => putOn(page, members, wanted)
+    if (own.some(takes) || open.some(takes)) return true
     for (const room of allowed) {
       const page: OpenPage = { room, spots: [], free: openRoom(rooms[room]!, gap) }
-      if (!putOn(page, members)) continue
+      if (!takes(page)) continue
       pages.push(page)
       open.push(page)
       if (open.length > mostOpen) close(open)

@@ -1,5 +1,6 @@
 import { coincident } from '../../number/tolerance.ts'
 import { harmsOf, type Spared } from './harm.ts'
+import { risingCounts } from './rising.ts'
 
 /** One direction of a drawing that is to be cut into tiles: how far the drawing goes, and how much a page holds. */
 export type Axis = {
@@ -37,39 +38,48 @@ export function shownBetween(from: number, to: number, axis: Axis): { low: numbe
 /** Positions that are tried for seams; more make large drawings slow and find nothing better. */
 const mostCandidates = 128
 
-/**
- * What the tiles cost that end at a stop, by where they begin; 0 where there is nothing to show. It is asked of one
- * beginning after the other, each farther back: a wider tile never costs less.
- */
-export type PagesUpTo = (to: number) => (from: number) => number
+/** What tiles cost: the one between two stops 0 where it has nothing to show, a wider one never less, and none more than `most`. */
+export type PagesBetween = {
+  readonly count: (from: number, to: number) => number
+  readonly most: number
+}
 
 /** Cuts an axis so that the tiles cost the fewest pages, then the seams do the least harm, then the tiles are alike. */
-export function cutAxis(axis: Axis, spared: readonly Spared[], pagesUpTo: PagesUpTo): CutAxis {
+export function cutAxis(axis: Axis, spared: readonly Spared[], pagesBetween: PagesBetween): CutAxis {
   const harmAt = harmsOf(spared)
   const stops = [axis.from, ...candidates(axis, spared, harmAt), axis.to]
   const harms = stops.map((at, i) => (i === 0 || i === stops.length - 1 ? 0 : harmAt(at)))
   const best: (Way | undefined)[] = [{ pages: 0, harm: 0, tiles: 0, uneven: 0, before: -1 }]
   for (let j = 1; j < stops.length; j++) {
-    const pagesFrom = pagesUpTo(stops[j]!)
-    for (let i = j - 1; i >= 0; i--) {
-      const way = best[i]
-      const [from, to] = [stops[i]!, stops[j]!]
-      if (to - from > axis.reach + coincident) break
-      const { low, high } = shownBetween(from, to, axis)
-      if (way === undefined || high - low > axis.reach + coincident) continue
+    const to = stops[j]!
+    const begins = beginsOf(axis, stops, j).filter(i => best[i] !== undefined)
+    const pages = risingCounts(begins, i => pagesBetween.count(stops[i]!, to), pagesBetween.most)
+    begins.forEach((i, k) => {
+      const way = best[i]!
       const next = {
-        pages: way.pages + pagesFrom(from),
+        pages: way.pages + pages[k]!,
         harm: way.harm + harms[j]!,
         tiles: way.tiles + 1,
-        uneven: way.uneven + (to - from) ** 2,
+        uneven: way.uneven + (to - stops[i]!) ** 2,
         before: i,
       }
       if (best[j] === undefined || isBetter(next, best[j]!)) best[j] = next
-    }
+    })
   }
   const last = best.at(-1)
   if (last === undefined || best.length < stops.length) throw new RangeError('a page reaches nowhere')
   return { stops: wayBack(best, stops), pages: last.pages, harm: last.harm }
+}
+
+/** The stops that a tile which ends at stop `end` may begin at, each farther back: a page shows all between. */
+function beginsOf(axis: Axis, stops: Stops, end: number): readonly number[] {
+  const to = stops[end]!
+  const begins: number[] = []
+  for (let i = end - 1; i >= 0 && to - stops[i]! <= axis.reach + coincident; i--) {
+    const { low, high } = shownBetween(stops[i]!, to, axis)
+    if (high - low <= axis.reach + coincident) begins.push(i)
+  }
+  return begins
 }
 
 type Way = {
@@ -122,7 +132,7 @@ function thinned(positions: readonly number[], harmAt: (at: number) => number): 
   if (positions.length <= mostCandidates) return positions
   const [low, high] = [Math.min(...positions), Math.max(...positions)]
   const cells = new Map<number, { at: number; harm: number }>()
-  for (const at of positions) {
+  for (const at of new Set(positions)) {
     const cell = Math.floor(((at - low) / (high - low)) * mostCandidates)
     const harm = harmAt(at)
     const known = cells.get(cell)

@@ -27,7 +27,6 @@ export function chooseGrid(
   along: Axis,
 ): Grid {
   const fromLeft = content.toSorted((a, b) => a.left - b.left)
-  const most = fewestTiles(fromLeft, across)
   const inRow = (from: number, to: number): readonly Bounds[] => {
     const { low, high } = shownBetween(from, to, along)
     return fromLeft.filter(box => box.bottom <= high && box.top >= low)
@@ -35,14 +34,7 @@ export function chooseGrid(
   const rows = cutAxis(
     along,
     spares.map(({ kind, box }) => ({ low: box.bottom, high: box.top, harm: harms[kind] })),
-    to => {
-      let pages = 0
-      return from => {
-        // most rows soon need as many as the whole drawing is wide
-        if (pages < most) pages = fewestTiles(inRow(from, to), across)
-        return pages
-      }
-    },
+    { count: (from, to) => fewestTiles(inRow(from, to), across), most: fewestTiles(fromLeft, across) },
   )
   const cut = rows.stops.slice(1).map((top, i) => {
     const bottom = rows.stops[i]!
@@ -62,10 +54,11 @@ function cutRow(boxes: readonly Bounds[], spared: readonly Spared[], across: Axi
   if (!(to > from)) return { stops: [], pages: 0, harm: 0 }
   const axis = { ...across, from, to }
   const stretches = stretchesOf(boxes)
-  return cutAxis(axis, spared, high => low => {
+  const count = (low: number, high: number): number => {
     const shown = shownBetween(low, high, axis)
     return stretches.some(({ left, right }) => left <= shown.high && right >= shown.low) ? 1 : 0
-  })
+  }
+  return cutAxis(axis, spared, { count, most: 1 })
 }
 
 /** Where there is anything at all; boxes that come from the left become the few stretches that they fill. */

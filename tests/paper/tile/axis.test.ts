@@ -4,7 +4,7 @@ import { cutAxis, shownBetween } from '../../../src/paper/tile/axis.ts'
 import { harmsOf, type Spared } from '../../../src/paper/tile/harm.ts'
 
 const axis = { from: 0, to: 500, reach: 190, overlap: 10 }
-const full = () => () => 1
+const full = { count: () => 1, most: 1 }
 
 const spared = fc.array(
   fc
@@ -84,10 +84,9 @@ test('tiles that show nothing cost nothing', () => {
     [0, 40],
     [460, 500],
   ] as const
-  const { pages } = cutAxis(
-    axis,
-    [],
-    to => from => (islands.some(([low, high]) => low <= to && high >= from) ? 1 : 0),
-  )
+  const { pages } = cutAxis(axis, [], {
+    count: (from, to) => (islands.some(([low, high]) => low <= to && high >= from) ? 1 : 0),
+    most: 1,
+  })
   expect(pages).toBe(2)
 })
