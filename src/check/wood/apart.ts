@@ -8,20 +8,24 @@ export function woodBetween(a: Cut, b: Cut): number {
   return nearestLayers(a, b).apart
 }
 
+/** How much wood is between two parts of cuts that are at one depth somewhere. */
+type LayersApart = { readonly pair: readonly [Cut, Cut]; readonly apart: number }
+
 /** The parts of two cuts that come nearest to each other at one depth: the mouth of a hole on the back is not on the front. */
-export function nearestLayers(
-  a: Cut,
-  b: Cut,
-): { readonly pair: readonly [Cut, Cut]; readonly apart: number } {
-  let nearest: ReturnType<typeof nearestLayers> = { pair: [a, b], apart: Infinity }
-  for (const first of layersOf(a)) {
-    for (const second of layersOf(b)) {
-      if (!shareDepth(first, second)) continue
-      const apart = layersApart(first, second)
-      if (apart < nearest.apart) nearest = { pair: [first, second], apart }
-    }
-  }
-  return nearest
+export function nearestLayers(a: Cut, b: Cut): LayersApart {
+  return layersBetween(a, b).reduce((nearest, one) => (one.apart < nearest.apart ? one : nearest), {
+    pair: [a, b],
+    apart: Infinity,
+  })
+}
+
+/** Every two parts of two cuts that are at one depth somewhere. */
+export function layersBetween(a: Cut, b: Cut): readonly LayersApart[] {
+  return layersOf(a).flatMap(first =>
+    layersOf(b)
+      .filter(second => shareDepth(first, second))
+      .map(second => ({ pair: [first, second] as const, apart: layersApart(first, second) })),
+  )
 }
 
 function layersApart(a: Cut, b: Cut): number {

@@ -9,7 +9,7 @@ import type { Rule } from '../rule.ts'
 import { type Cut, isHole, isStraight, shareDepth } from '../subject/cut.ts'
 import { type Eased, woodToEased } from '../subject/eased.ts'
 import { pairName } from '../subject/encounters.ts'
-import { nearestLayers, woodBetween } from './apart.ts'
+import { layersBetween, nearestLayers, woodBetween } from './apart.ts'
 import { nearPairs } from './pairs.ts'
 import { crossOnPurpose } from './runs.ts'
 
@@ -22,9 +22,7 @@ export const featuresMeet: Rule<'features-meet'> = {
           .filter(([a, b]) => !crossOnPurpose(a, b))
           // what is worse inside the wood is said there
           .filter(([a, b]) => !inside.pairs.has(pairName(a.feature, b.feature)))
-          .map(([a, b]) => nearestLayers(a, b))
-          .filter(({ apart }) => apart <= coincident)
-          .flatMap(({ pair: [a, b] }) => judge(part, a, b)),
+          .flatMap(([a, b]) => worstMeeting(part, a, b)),
         ...intoSlopes(part, cuts, eased),
         ...easedTwice(part, eased),
       ]),
@@ -83,6 +81,19 @@ function easedTwice(part: Part, eased: readonly Eased[]): readonly FindingOf<'fe
       },
     ]
   })
+}
+
+/** The worst that there is to say of two cuts: of the hole, or its mouth, with the other or its mouth. */
+function worstMeeting(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[] {
+  const meeting = layersBetween(a, b).filter(({ apart }) => apart <= coincident)
+  const found = meeting.flatMap(({ pair }) => judge(part, ...pair))
+  const badness = (severity: Severity) => ['note', 'warning', 'error'].indexOf(severity)
+  return found
+    .toSorted(
+      (p, q) =>
+        badness(q.severity) - badness(p.severity) || (q.measured?.value ?? 0) - (p.measured?.value ?? 0),
+    )
+    .slice(0, 1)
 }
 
 function judge(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[] {
