@@ -59,6 +59,9 @@ export function stretchMeets(stretch: Stretch, segment: Segment): boolean {
 }
 
 export function stretchesCross([a, b]: Stretch, [p, q]: Stretch): boolean {
+  // of lines one behind the other rounding alone would decide
+  if (Math.max(a.x, b.x) < Math.min(p.x, q.x) || Math.max(p.x, q.x) < Math.min(a.x, b.x)) return false
+  if (Math.max(a.y, b.y) < Math.min(p.y, q.y) || Math.max(p.y, q.y) < Math.min(a.y, b.y)) return false
   return isLeft(a, b, p) !== isLeft(a, b, q) && isLeft(p, q, a) !== isLeft(p, q, b)
 }
 

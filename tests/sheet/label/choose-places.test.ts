@@ -63,6 +63,27 @@ test('no two labels that are chosen are in conflict, each stands at a candidate 
   )
 })
 
+test('leaders in one line, one behind the other, are not in conflict', () => {
+  const first: Candidate = {
+    box: { left: 10.8, right: 13.2, bottom: 7.2, top: 10.8 },
+    cost: 7,
+    leader: [
+      { x: 18.75, y: 2.25 },
+      { x: 14.7, y: 6.3 },
+    ],
+  }
+  const second: Candidate = {
+    box: { left: 25.8, right: 28.2, bottom: -7.8, top: -4.2 },
+    cost: 6,
+    leader: [
+      { x: 20.25, y: 0.75 },
+      { x: 24.3, y: -3.3 },
+    ],
+  }
+  expect(conflict(first, second)).toBe(false)
+  expect(conflict(second, first)).toBe(false)
+})
+
 test('a label is left out only where all its candidates are taken', () => {
   fc.assert(
     fc.property(fc.array(label, { maxLength: 40 }), wanted => {

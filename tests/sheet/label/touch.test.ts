@@ -65,14 +65,16 @@ test('a leader crosses a line or arc exactly where that passes from one of its s
           aside: ((b.x - a.x) * dy - (b.y - a.y) * dx) / length,
         }
       })
+      // an edge that ends on the leader does not pass it, whichever side rounding puts its end on
+      const clear = seen.filter(({ aside }) => Math.abs(aside) > 1e-9)
       const passes = (white: number) =>
-        seen
+        clear
           .slice(1)
           .some(
             (p, i) =>
-              p.aside > 0 !== seen[i]!.aside > 0 &&
-              Math.min(p.along, seen[i]!.along) >= white &&
-              Math.max(p.along, seen[i]!.along) <= length - white,
+              p.aside > 0 !== clear[i]!.aside > 0 &&
+              Math.min(p.along, clear[i]!.along) >= white &&
+              Math.max(p.along, clear[i]!.along) <= length - white,
           )
       const near = seen.some(
         ({ along, aside }) => Math.abs(aside) <= between && along >= -between && along <= length + between,
