@@ -1,4 +1,5 @@
 import type { Drawing } from '../drawing/drawing.ts'
+import type { Spot } from '../finding/finding.ts'
 import type { Model, Piece, Transfer } from '../model/part.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
@@ -37,14 +38,21 @@ export type Otherwise = {
 /** Whether every piece gets a paper of its own, or all pieces of one hand of a part share one. */
 export type Copies = 'piece' | 'part'
 
+/** What was found wrong with a part: a sentence, the cuts that it speaks of, and where on the drawn part it is to be marked. */
+export type PartError = {
+  readonly words: string
+  readonly features: readonly string[]
+  readonly spots: readonly Spot[]
+}
+
 export type SheetContext = {
   readonly model: Model
   readonly workshop: Workshop
   readonly fonts: Fonts
   /** One paper for each hand of a part where this is left out. */
   readonly copies?: Copies
-  /** What was found wrong, in sentences, by the ids of the parts. */
-  readonly errors?: ReadonlyMap<string, readonly string[]>
+  /** What was found wrong, by the ids of the parts. */
+  readonly errors?: ReadonlyMap<string, readonly PartError[]>
   /** Whatever suits each part, all of them get this. */
   readonly everyPart?: Exclude<Transfer, 'auto'>
   /** The strips that are asked for; all that the parts need where this is left out. */

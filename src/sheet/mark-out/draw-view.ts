@@ -18,6 +18,7 @@ import { type Edge, pointBeside } from '../dimension/edge.ts'
 import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
 import type { Between, Run, Stop } from '../dimension/run.ts'
 import { engravingMarks } from '../engraving-marks.ts'
+import { errorSpotsOn, putErrorSigns } from '../error-signs.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type Board, emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
@@ -43,6 +44,8 @@ export type DrawnView = {
   readonly marks: readonly Mark[]
   readonly bounds: Bounds
   readonly dimensions: readonly AxisDimensions[]
+  /** The numbers of the errors that are marked. */
+  readonly errors: readonly number[]
   /** What found no room here and has to be said elsewhere. */
   readonly without: {
     readonly stops: readonly { readonly from: string; readonly stops: readonly Stop[] }[]
@@ -61,8 +64,9 @@ export function drawView(
   title: string,
   key: readonly KeyEntry[],
   facts: DimensionFacts,
-  { workshop, fonts }: SheetContext,
+  context: SheetContext,
 ): DrawnView {
+  const { workshop, fonts } = context
   const { part, model } = facts
   const by = scale(factor)
   const board = emptyBoard()
@@ -90,6 +94,9 @@ export function drawView(
 
   const marked = view.face === 'front' ? markDatums(view, factor, facts, along, board, box) : unmarked
   const area = joinBounds(grown(box, notesBeyond), boundsOfMarks(fonts, board.marks))
+  const spots = errorSpotsOn(view.face, part, 'drawn', context)
+  const signed = spots.map(spot => ({ ...spot, at: apply(by, spot.at) }))
+  const errors = putErrorSigns(signed, board, area, fonts)
   const entries = entriesOn(own, key)
   const letters = putLetters(entries, part.id, board, grown(box, notesBeyond), fonts)
   const wantedNotes = notesOf(view, facts.isChamfer, model).map(({ at, words }) => ({
@@ -111,6 +118,7 @@ export function drawView(
     marks,
     bounds: boundsOfMarks(fonts, marks),
     dimensions: [along, across],
+    errors,
     without: {
       stops: [along, across].flatMap(dimensions => droppedStops(dimensions, laid)),
       between: laid.flatMap(({ dropped }) => dropped.between),

@@ -206,8 +206,9 @@ function wordsBeside(
     ? projectionSymbol(model.projection, { x: at.x + width - projectionSymbolExtent.width, y: at.y })
     : []
   const beside = several ? projectionSymbolExtent.width + symbolAside : 0
+  const marked = views.flatMap(({ errors }) => errors)
   const title = titleMarks(
-    [`${part.label} · ${piecesInWords(part)}`, ...errorWords(part, context)],
+    [`${part.label} · ${piecesInWords(part)}`, ...errorWords(part, context, marked)],
     at,
     width - beside,
     fonts,

@@ -7,6 +7,7 @@ import type { Point } from '../../geometry/shape/point.ts'
 import type { CutOut, Groove, Placed, Rebate } from '../../model/feature.ts'
 import { finishedOutline, silhouette } from '../../model/finished-outline.ts'
 import { engravingMarks } from '../engraving-marks.ts'
+import { errorSpotsOn, putErrorSigns } from '../error-signs.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
@@ -34,6 +35,8 @@ export type OnPart = {
   }
   /** What has no letter beside it for want of room. */
   readonly unlettered: readonly Unlettered[]
+  /** The numbers of the errors that are marked. */
+  readonly errors: readonly number[]
   /** Grain runs along the longest dimension. Common practice, no source. */
   readonly grain: 'along' | 'across'
   /** The end of the drawing that the reference end is at. */
@@ -47,8 +50,9 @@ export function onPart(
   served: Served,
   seen: readonly Placed[],
   key: readonly KeyEntry[],
-  { workshop, fonts }: SheetContext,
+  context: SheetContext,
 ): OnPart {
+  const { workshop, fonts } = context
   const { part, pieces } = served
   const { solid } = pieces[0]
   const edge = finishedOutline(solid)
@@ -68,6 +72,8 @@ export function onPart(
   board.draw(cuts.flatMap(feature => cutMarks(feature, subjectOf(feature))))
   board.draw(wayOutMarks(solid, part.id))
   board.draw(cuts.flatMap(feature => engravingMarks(feature, subjectOf(feature), fonts)))
+  const spots = errorSpotsOn('front', part, pieces[0].hand, context)
+  const errors = putErrorSigns(spots, board, grown(area, lettersBeyond), fonts)
   const unlettered = putLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
   const taken = cuts.flatMap(({ shape }) => (isTaken(shape) ? [shape.region] : []))
   const inOne = (regions: readonly Region[], p: Point) => regions.some(r => pointInRegion(r, p) === 'inside')
@@ -87,6 +93,7 @@ export function onPart(
     marks: [...board.marks, ...waste.through, ...waste.stopped],
     shown: { ...put, waste: { through: waste.through.length > 0, stopped: waste.stopped.length > 0 } },
     unlettered,
+    errors,
     grain,
     referenceEnd,
     guided: outline !== edge,

@@ -12,7 +12,7 @@ import { transferOf } from '../transfer.ts'
 import { withWords } from '../with-words.ts'
 import { seenFromFront } from './cut-marks.ts'
 import { keyLines } from './key-lines.ts'
-import { onPart } from './on-part.ts'
+import { type OnPart, onPart } from './on-part.ts'
 import { handsOf, pieceName, piecesInWords, type Served } from './pieces-served.ts'
 
 /** True-size templates, to be glued on the face side, of the parts that get one: one for each piece, or one for each hand. */
@@ -39,13 +39,13 @@ function templatesOf(hand: Served, context: SheetContext): readonly Sheet[] {
   const key = keyOf(seen)
   const on = onPart(drawn, seen, key, context)
   const box = boundsOfMarks(context.fonts, on.marks)
-  if (!forEach) return [withKey(hand, on.marks, box, keyLines(hand, key, elsewhere, on, context), context)]
+  if (!forEach) return [withKey(hand, on, box, keyLines(hand, key, elsewhere, on, context), context)]
   return pieces.map((piece, i) => {
     const served: Served = { part, pieces: [piece] }
-    const marks = renamed(on.marks, pieceName(served))
+    const drawnOn = { ...on, marks: renamed(on.marks, pieceName(served)) }
     return i === 0
-      ? withKey(served, marks, box, keyLines(served, key, elsewhere, on, context), context)
-      : withoutKey(served, marks, box, key.length > 0 ? pieces[0] : undefined, context)
+      ? withKey(served, drawnOn, box, keyLines(served, key, elsewhere, on, context), context)
+      : withoutKey(served, drawnOn, box, key.length > 0 ? pieces[0] : undefined, context)
   })
 }
 
@@ -55,15 +55,17 @@ function renamed(marks: readonly Mark[], name: string): readonly Mark[] {
   )
 }
 
+type Signed = Pick<OnPart, 'marks' | 'errors'>
+
 function withKey(
   served: Served,
-  marks: readonly Mark[],
+  { marks, errors }: Signed,
   box: Bounds,
   lines: readonly KeyLine[],
   context: SheetContext,
 ): Sheet {
   const about = aboutSheet(served, context)
-  const title = [titleOf(served), ...errorWords(served.part, context)]
+  const title = [titleOf(served), ...errorWords(served.part, context, errors)]
   return {
     id: about.id,
     kind: 'template',
@@ -76,7 +78,7 @@ function withKey(
 /** `keyAt` is the piece that the key stands beside, where there is anything to look up in it. */
 function withoutKey(
   served: Served,
-  marks: readonly Mark[],
+  { marks, errors }: Signed,
   box: Bounds,
   keyAt: Piece | undefined,
   context: SheetContext,
@@ -84,7 +86,7 @@ function withoutKey(
   const words = `${titleOf(served)}${keyAt === undefined ? '' : `; letters as beside ${keyAt.id}`}`
   const at = { x: box.left, y: box.bottom - titleAside }
   const width = Math.max(box.right - box.left, narrowTitle)
-  const title = [words, ...errorWords(served.part, context)]
+  const title = [words, ...errorWords(served.part, context, errors)]
   const all = [...marks, ...titleMarks(title, at, width, context.fonts).marks]
   const about = aboutSheet(served, context)
   const drawing = { ...about, marks: all, bounds: boundsOfMarks(context.fonts, all), keepWhole: [] }

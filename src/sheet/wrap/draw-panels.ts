@@ -1,11 +1,16 @@
 import type { Mark } from '../../drawing/mark.ts'
 import type { FaceName } from '../../finding/face-name.ts'
-import type { Fonts } from '../../text/fonts.ts'
+import { apply } from '../../geometry/shape/matrix.ts'
+import { faceOf } from '../../model/part.ts'
+import { toPart } from '../../model/pose.ts'
+import { type ErrorSpot, errorSpotsOn, putErrorSigns } from '../error-signs.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
+import type { SheetContext } from '../sheet.ts'
 import { putLetters, type Unlettered } from '../template/letter-marks.ts'
 import type { Served } from '../template/pieces-served.ts'
+import { blockOf } from './block.ts'
 import { boundsOfPanels, type Panel } from './net.ts'
 import type { Entering, OnFace } from './on-faces.ts'
 import { borderMarks, enteringMarks, enteringOn, exitMarks } from './panel-marks.ts'
@@ -24,6 +29,8 @@ export type DrawnPanels = {
   readonly marks: readonly Mark[]
   readonly unlettered: readonly Unlettered[]
   readonly nameless: readonly Panel[]
+  /** The numbers of the errors that are marked. */
+  readonly errors: readonly number[]
 }
 
 /** How far outside the panels words and letters may stand. */
@@ -42,8 +49,9 @@ export function drawPanels(
   panels: readonly Panel[],
   on: OnPanels,
   key: readonly KeyEntry[],
-  fonts: Fonts,
+  context: SheetContext,
 ): DrawnPanels {
+  const { fonts } = context
   const { served, shown, fenced } = on
   const { part, pieces } = served
   const { solid, hand } = pieces[0]
@@ -58,9 +66,27 @@ export function drawPanels(
     const [first, ...others] = members.filter(({ id }) => here.has(id))
     return first === undefined ? [] : [{ letter, members: [first, ...others] }]
   })
+  const errors = putErrorSigns(spotsOn(panels, on, context), board, area, fonts)
   const unlettered = putLetters(lettered, part.id, board, area, fonts)
   const nameless = putPanelWords(panels, part, solid, hand, board, area, fonts)
-  return { marks: board.marks, unlettered, nameless }
+  return { marks: board.marks, unlettered, nameless, errors }
+}
+
+/** What was found wrong, where it lies on the paper; on a block off its size as far from the reference sides as planned. */
+function spotsOn(
+  panels: readonly Panel[],
+  { served }: OnPanels,
+  context: SheetContext,
+): readonly ErrorSpot[] {
+  const { part, pieces } = served
+  const { solid, hand } = pieces[0]
+  const block = blockOf(part, solid)
+  return panels.flatMap(({ face: { id }, toPaper }) =>
+    errorSpotsOn(id, part, hand, context).map(({ at, number }) => ({
+      at: apply(toPaper, block.seenOn(id, toPart(faceOf(solid, id).pose, at))),
+      number,
+    })),
+  )
 }
 
 function onPanel({ face }: Panel, shown: ReadonlyMap<FaceName, OnFace>): OnFace {

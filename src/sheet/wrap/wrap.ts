@@ -93,7 +93,7 @@ function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
   const { part } = served
   const entering = enteringPanels(panels, on)
   const key = keyOf(entering)
-  const { marks, unlettered, nameless } = drawPanels(panels, on, key, fonts)
+  const { marks, unlettered, nameless, errors } = drawPanels(panels, on, key, context)
   const comeOut = new Set([...shown.values()].flatMap(({ exits }) => exits.map(exit => exit.id)))
   const elsewhere = entering
     .filter(
@@ -109,7 +109,10 @@ function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
       marks,
       box: boundsOfMarks(fonts, marks),
       keepWhole: postsAlong(panels),
-      title: [`${part.label} · ${caption.sheet} · ${piecesInWords(served)}`, ...errorWords(part, context)],
+      title: [
+        `${part.label} · ${caption.sheet} · ${piecesInWords(served)}`,
+        ...errorWords(part, context, errors),
+      ],
       lines: wrapKey(served, chosen, key, wrapped, context),
     },
     fonts,
@@ -123,7 +126,7 @@ function panelsAlone(toLayOut: ToLayOut, context: SheetContext): readonly Drawin
   const key = keyOf(enteringPanels(panels, on))
   return panels.map(panel =>
     whenLookedAt({ id: `${id}-${sayFace(panel.face.id)}`, caption: captionOf(toLayOut, context) }, () => {
-      const { marks } = drawPanels([panel], on, key, fonts)
+      const { marks } = drawPanels([panel], on, key, context)
       const box = boundsOfMarks(fonts, marks)
       const under = { x: box.left, y: box.bottom - titleAside }
       const width = Math.max(box.right - box.left, narrowTitle)
