@@ -225,3 +225,15 @@ export type Placed = Feature & { readonly shape: Shape }
 export function isPlaced(feature: Feature): feature is Placed {
   return feature.shape.kind !== 'unplaced'
 }
+
+/** A hole that has its place. */
+export type BoreFeature = Placed & { readonly shape: Bore }
+
+export function isBore(feature: Placed): feature is BoreFeature {
+  return feature.shape.kind === 'bore'
+}
+
+/** Whether a hole is square to its face and as wide all the way down as it is there. */
+export function isPlain({ lean, mouth }: Bore): boolean {
+  return lean === undefined && mouth === undefined
+}

@@ -6,7 +6,14 @@ import type { Point } from '../../geometry/shape/point.ts'
 import { transformContour, transformRegion } from '../../geometry/shape/transform.ts'
 import { mouthDepth } from '../../model/bore/mouth.ts'
 import { mouthOval, type Oval, ovalContour, rimOval } from '../../model/bore/rim.ts'
-import type { Bore, EngravedLines, EngravedText, Placed, Shape } from '../../model/feature.ts'
+import {
+  type Bore,
+  type EngravedLines,
+  type EngravedText,
+  isPlain,
+  type Placed,
+  type Shape,
+} from '../../model/feature.ts'
 
 /** A feature that takes wood away; engraving takes no more than shows. */
 export type Taking = Placed & { readonly shape: Exclude<Shape, EngravedLines | EngravedText> }
@@ -111,7 +118,7 @@ export function areSeenTogether(a: Cut, b: Cut): boolean {
 
 /** Whether what is seen on the face is what goes down into the wood. */
 export function isStraight({ feature: { shape } }: Cut): boolean {
-  return shape.kind !== 'bore' || (shape.lean === undefined && shape.mouth === undefined)
+  return shape.kind !== 'bore' || isPlain(shape)
 }
 
 /** The parts of a cut, each as deep as it goes. */

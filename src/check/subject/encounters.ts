@@ -4,7 +4,7 @@ import { nearAmong, nearBetween } from '../../geometry/solid/near-boxes.ts'
 import { along, cross, dot, length, minus, type Point3 } from '../../geometry/solid/point3.ts'
 import { apart, overlap } from '../../geometry/solid/separation.ts'
 import { pointAlong } from '../../model/bore/axis.ts'
-import type { Placed } from '../../model/feature.ts'
+import { isPlain, type Placed } from '../../model/feature.ts'
 import { type Bored, distanceAlong } from '../../model/inside/bored.ts'
 import type { Hollow } from '../../model/inside/hollow.ts'
 import { coincident, printable } from '../../number/tolerance.ts'
@@ -58,11 +58,6 @@ export function encountersOf(
   )
 }
 
-/** Whether a hole is as wide all the way down as it is on its face, and square to it. */
-export function isPlain({ shape }: Bored['feature']): boolean {
-  return shape.lean === undefined && shape.mouth === undefined
-}
-
 /** The names of two cuts that meet or nearly do inside, whichever is the first. */
 export function pairName(a: Placed, b: Placed): string {
   return [a.id, b.id].sort().join(' ')
@@ -76,7 +71,7 @@ function isSeenAsBad({ first, second, distance }: Encounter, seen: Seen): boolea
 
 /** Both square to one face, or to front and back, and at one depth somewhere. */
 function isSeenOnAFace(first: Bored, second: Bored | Hollow): boolean {
-  if (!isPlain(first.feature) || (isBored(second) && !isPlain(second.feature))) return false
+  if (!isPlain(first.feature.shape) || (isBored(second) && !isPlain(second.feature.shape))) return false
   if (first.face.id === second.face.id) return true
   const broad = (id: string) => id === 'front' || id === 'back'
   if (!broad(first.face.id) || !broad(second.face.id)) return false

@@ -1,5 +1,5 @@
-import { isPlaced, type Placed } from '../../model/feature.ts'
-import { type Bored, boredOf, isBore } from '../../model/inside/bored.ts'
+import { isBore, isPlaced, type Placed } from '../../model/feature.ts'
+import { type Bored, boredOf } from '../../model/inside/bored.ts'
 import { type Hollow, hollowOf } from '../../model/inside/hollow.ts'
 import { type Wood, woodOf } from '../../model/inside/walls.ts'
 import type { Part } from '../../model/part.ts'

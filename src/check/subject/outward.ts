@@ -7,10 +7,11 @@ import { along, dot, midpoint3, type Point3, times } from '../../geometry/solid/
 import type { Plane3 } from '../../geometry/solid/ring.ts'
 import { type Apart, apart } from '../../geometry/solid/separation.ts'
 import { mouthDepth } from '../../model/bore/mouth.ts'
+import { isPlain } from '../../model/feature.ts'
 import { type Bored, distanceAlong, planeOf } from '../../model/inside/bored.ts'
 import { type Wall, type Wood, wallDeviation } from '../../model/inside/walls.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { isAtEnd, isPlain } from './encounters.ts'
+import { isAtEnd } from './encounters.ts'
 import { isSeenOutside, type Seen, woodSeenBetween } from './seen.ts'
 
 /**
@@ -92,7 +93,7 @@ function isWanted({ axis, face, through, stretches }: Bored, { plane, surface, c
 
 /** Of a plain hole what runs along it is as near all the way down as it is on the face. */
 function isSeenOnTheFace({ feature, axis, depth }: Bored, { plane }: Wall): boolean {
-  return isPlain(feature) && Math.abs(dot(plane.normal, axis.into)) * depth <= coincident
+  return isPlain(feature.shape) && Math.abs(dot(plane.normal, axis.into)) * depth <= coincident
 }
 
 function nearest(bored: Bored, { body }: Wall, reach: number): Apart | undefined {

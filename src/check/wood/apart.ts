@@ -3,21 +3,16 @@ import type { Region } from '../../geometry/shape/contour.ts'
 import { distance } from '../../geometry/shape/point.ts'
 import { type Cut, layersOf, shareDepth } from '../subject/cut.ts'
 
-/** How much wood is between two cuts, in millimetres: 0 where they touch; negative for discs that overlap. */
+/**
+ * How much wood is between two cuts, in millimetres, at whatever depth both have a part: 0 where they touch; negative for
+ * discs that overlap. The mouth of a hole on the back is not on the front.
+ */
 export function woodBetween(a: Cut, b: Cut): number {
-  return nearestLayers(a, b).apart
+  return Math.min(Infinity, ...layersBetween(a, b).map(({ apart }) => apart))
 }
 
 /** How much wood is between two parts of cuts that are at one depth somewhere. */
 type LayersApart = { readonly pair: readonly [Cut, Cut]; readonly apart: number }
-
-/** The parts of two cuts that come nearest to each other at one depth: the mouth of a hole on the back is not on the front. */
-export function nearestLayers(a: Cut, b: Cut): LayersApart {
-  return layersBetween(a, b).reduce((nearest, one) => (one.apart < nearest.apart ? one : nearest), {
-    pair: [a, b],
-    apart: Infinity,
-  })
-}
 
 /** Every two parts of two cuts that are at one depth somewhere. */
 export function layersBetween(a: Cut, b: Cut): readonly LayersApart[] {

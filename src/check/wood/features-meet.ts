@@ -9,7 +9,7 @@ import type { Rule } from '../rule.ts'
 import { type Cut, isHole, isStraight, shareDepth } from '../subject/cut.ts'
 import { type Eased, woodToEased } from '../subject/eased.ts'
 import { pairName } from '../subject/encounters.ts'
-import { layersBetween, nearestLayers, woodBetween } from './apart.ts'
+import { layersBetween, woodBetween } from './apart.ts'
 import { nearPairs } from './pairs.ts'
 import { crossOnPurpose } from './runs.ts'
 
@@ -147,7 +147,7 @@ function isWithin(inner: Cut, outer: Cut): boolean {
 /** How far the one reaches into the other: the lesser side of what they have in common. */
 function overlapOf(a: Cut, b: Cut): number {
   if (a.disc && b.disc) {
-    return Math.min(Math.max(0, -nearestLayers(a, b).apart), 2 * a.disc.radius, 2 * b.disc.radius)
+    return Math.min(Math.max(0, -woodBetween(a, b)), 2 * a.disc.radius, 2 * b.disc.radius)
   }
   const common = intersection([a.region], [b.region])
   if (!common.ok || common.value.length === 0) return 0

@@ -1,3 +1,4 @@
+import { along } from '../../geometry/solid/point3.ts'
 import type { Bore } from '../feature.ts'
 import { type Point3, type Pose, toPart } from '../pose.ts'
 
@@ -17,7 +18,7 @@ export function axisOf({ centre, lean }: Bore, pose: Pose): Axis {
 
 /** So many millimetres along the axis into the wood. */
 export function pointAlong({ from, into }: Axis, distance: number): Point3 {
-  return combine(1, from, distance, into, 0, into)
+  return along(from, into, distance)
 }
 
 function combine(a: number, u: Point3, b: number, v: Point3, c: number, w: Point3): Point3 {

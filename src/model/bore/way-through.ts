@@ -9,6 +9,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Bore } from '../feature.ts'
 import { faceOf, type Solid } from '../part.ts'
 import type { Point3 } from '../pose.ts'
+import { extentOf } from '../solid-extent.ts'
 import { type Axis, axisOf, pointAlong } from './axis.ts'
 
 /** A stretch of an axis that lies in the wood, in millimetres along it from where it begins. */
@@ -28,7 +29,7 @@ export type WayOut = {
  * runs within `coincident` along the part's edge is not in the wood.
  */
 export function woodAlong(solid: Solid, axis: Axis): readonly Stretch[] {
-  const slab = withinThickness(axis, thicknessOf(solid), reachOf(solid, axis))
+  const slab = withinThickness(axis, extentOf(solid).thickness, reachOf(solid, axis))
   if (slab === undefined) return []
   const [first, last] = [pointAlong(axis, slab.from), pointAlong(axis, slab.to)]
   const aside = distance(first, last)
@@ -59,7 +60,7 @@ export function wayOut(
 /** The face that an axis leaves the wood by at a point of it. */
 function faceAt(solid: Solid, { into }: Axis, { x, y, z }: Point3): FaceName | undefined {
   if (into.z < 0 && z <= coincident) return 'back'
-  if (into.z > 0 && z >= thicknessOf(solid) - coincident) return 'front'
+  if (into.z > 0 && z >= extentOf(solid).thickness - coincident) return 'front'
   const nearest = nearestOnRegion(solid.outline, { x, y })
   if (nearest === undefined) return undefined
   const contour = [solid.outline.outer, ...solid.outline.holes][nearest.contour]
@@ -67,10 +68,6 @@ function faceAt(solid: Solid, { into }: Axis, { x, y, z }: Point3): FaceName | u
   if (tag === undefined) return undefined
   const named = solid.edges.find(({ id }) => id === `edge:${tag}`)
   return named?.id ?? (isSide(tag) ? tag : undefined)
-}
-
-function thicknessOf({ faces }: Solid): number {
-  return faces.front.pose.origin.z
 }
 
 /** Farther than any point of the part is from where an axis begins. */

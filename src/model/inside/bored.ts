@@ -7,19 +7,13 @@ import type { BitTip } from '../../workshop/workshop.ts'
 import { type Axis, axisOf } from '../bore/axis.ts'
 import { mouthDepth } from '../bore/mouth.ts'
 import { tipLength, tipOf } from '../bore/tip.ts'
-import type { Bore, Placed } from '../feature.ts'
+import type { Bore, BoreFeature } from '../feature.ts'
 import { type Face, faceOf, type Solid } from '../part.ts'
 import { goesThrough, type Stretch, stretchesAlong } from './stretches.ts'
 import { type Wood, wallDeviation } from './walls.ts'
 
 /** One of the convex bodies that a bored hole is made of, all about its axis. */
 export type BoredPiece = { readonly of: 'mouth' | 'side' | 'tip'; readonly body: Body }
-
-export type BoreFeature = Placed & { readonly shape: Bore }
-
-export function isBore(feature: Placed): feature is BoreFeature {
-  return feature.shape.kind === 'bore'
-}
 
 /** A bored hole as the body that the bit takes away. Lengths along the axis are counted from the face. */
 export type Bored = {

@@ -13,6 +13,7 @@ import type { Plane3 } from '../../geometry/solid/ring.ts'
 import { coincident, printable } from '../../number/tolerance.ts'
 import { isPlaced, type Placed } from '../feature.ts'
 import type { Solid } from '../part.ts'
+import { extentOf } from '../solid-extent.ts'
 
 /** A flat piece of the outside of the wood: of its front or back, or of what bounds it as seen on the front. */
 export type Wall = {
@@ -40,7 +41,7 @@ export type Wood = {
 export const wallDeviation = printable / 5
 
 export function woodOf(solid: Solid): Wood {
-  const thickness = solid.faces.front.pose.origin.z - solid.faces.back.pose.origin.z
+  const { thickness } = extentOf(solid)
   const { regions, cuts } = regionsOf(solid)
   const upright = regions.flatMap(region => {
     const { outer, holes } = orientRegion(region)

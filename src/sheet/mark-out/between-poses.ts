@@ -1,10 +1,7 @@
 import type { Matrix } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
+import { dot } from '../../geometry/solid/point3.ts'
 import { onPlane, type Point3, type Pose, toPart } from '../../model/pose.ts'
-
-export function dot(a: Point3, b: Point3): number {
-  return a.x * b.x + a.y * b.y + a.z * b.z
-}
 
 /** A direction in the part as it is seen on a plane: its length is what is seen of it. */
 export function seenDirection({ right, up }: Pose, d: Point3): Point {

@@ -1,6 +1,6 @@
 import type { FaceName } from '../../finding/face-name.ts'
 import { type Side, sides } from '../../finding/side.ts'
-import { isPlaced, type Placed } from '../../model/feature.ts'
+import { isPlaced, isPlain, type Placed } from '../../model/feature.ts'
 import type { Part, Solid } from '../../model/part.ts'
 import { profileFace } from './profile.ts'
 
@@ -50,7 +50,7 @@ function hasOwnDepth(feature: Placed): boolean {
 export function goesThrough({ shape }: Placed): boolean {
   switch (shape.kind) {
     case 'bore':
-      return shape.depth === 'through' && shape.lean === undefined && shape.mouth === undefined
+      return shape.depth === 'through' && isPlain(shape)
     case 'pocket':
       return shape.depth === 'through'
     case 'cut-out':

@@ -3,8 +3,9 @@ import { type Side, sides } from '../../finding/side.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { apply, compose, type Matrix, quarterTurns, shift } from '../../geometry/shape/matrix.ts'
+import { dot } from '../../geometry/solid/point3.ts'
 import type { Face, Part, Solid } from '../../model/part.ts'
-import { type Point3, toPart } from '../../model/pose.ts'
+import { toPart } from '../../model/pose.ts'
 import { coincident } from '../../number/tolerance.ts'
 
 /** What lies at a border of a face: another side of the part, or one of the ends of a named edge. */
@@ -124,7 +125,3 @@ function isStraight({ region }: Face, box: Bounds, at: BorderAt): boolean {
 
 /** A shorter stretch than this share of the whole edge does not keep a piece from turning. */
 const straightEnough = 0.3
-
-function dot(a: Point3, b: Point3): number {
-  return a.x * b.x + a.y * b.y + a.z * b.z
-}

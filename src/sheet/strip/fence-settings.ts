@@ -1,16 +1,14 @@
 import type { FaceName } from '../../finding/face-name.ts'
 import { apply } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import { type Bore, isPlaced, type Placed } from '../../model/feature.ts'
+import { type Bore, type BoreFeature, isBore, isPlaced } from '../../model/feature.ts'
 import { faceOf, type Part, type Solid } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { movedBore } from '../moved-bore.ts'
 import { type FenceFrame, fenceFrame } from './fence-frame.ts'
 
-export type BoredFeature = Placed & { readonly shape: Bore }
-
 /** A hole as the fence sees it: its bore in the strip's millimetres, and its distance from the reference end. */
-export type FencedHole = { readonly feature: BoredFeature; readonly bore: Bore; readonly distance: number }
+export type FencedHole = { readonly feature: BoreFeature; readonly bore: Bore; readonly distance: number }
 
 /** The holes of one face that are bored with a setting of the fence; distances ascend. */
 export type FencedFace = {
@@ -35,7 +33,7 @@ export type FenceSetting = {
 export function fenceSettings(
   part: Part,
   solid: Solid,
-  alone: (feature: BoredFeature) => boolean = () => false,
+  alone: (feature: BoreFeature) => boolean = () => false,
 ): readonly FenceSetting[] {
   const bored = solid.features.filter(isPlaced).filter(isBore)
   const place = new Map(bored.map((feature, i) => [feature, i]))
@@ -52,23 +50,19 @@ export function fenceSettings(
     .map(({ line }) => settingOf(line))
 }
 
-function isBore(feature: Placed): feature is BoredFeature {
-  return feature.shape.kind === 'bore'
-}
-
 /** Both ends are bored at one fence; every other face by itself. */
-function benchOf({ face }: BoredFeature): FaceName | 'ends' {
+function benchOf({ face }: BoreFeature): FaceName | 'ends' {
   return face === 'left' || face === 'right' ? 'ends' : face
 }
 
 /** A hole, and the frame in which it would be bored in one direction of its face. */
-type Seen = { readonly feature: BoredFeature; readonly frame: FenceFrame }
+type Seen = { readonly feature: BoreFeature; readonly frame: FenceFrame }
 
 /** Holes in line along a fence, before they are in order. */
 type Line = { readonly first: Seen; readonly fence: number; readonly holes: Seen[] }
 
 type Running = FenceFrame['running']
-type Frames = (feature: BoredFeature, running: Running) => Seen | undefined
+type Frames = (feature: BoreFeature, running: Running) => Seen | undefined
 
 function framesOf(part: Part, solid: Solid): Frames {
   const made = new Map<string, FenceFrame | undefined>()
@@ -82,11 +76,11 @@ function framesOf(part: Part, solid: Solid): Frames {
 
 function linesOf(
   frames: Frames,
-  bored: readonly BoredFeature[],
-  alone: (feature: BoredFeature) => boolean,
+  bored: readonly BoreFeature[],
+  alone: (feature: BoreFeature) => boolean,
 ): readonly Line[] {
   const lines: Line[] = []
-  const inPattern = new Set<BoredFeature>()
+  const inPattern = new Set<BoreFeature>()
   for (const pattern of patternsOf(bored)) {
     const running = directionOf(pattern)
     for (const feature of pattern) {
@@ -96,7 +90,7 @@ function linesOf(
       join(lines, seen)
     }
   }
-  const single: readonly BoredFeature[] = bored.filter(feature => {
+  const single: readonly BoreFeature[] = bored.filter(feature => {
     if (inPattern.has(feature) || feature.row?.pattern === 'circle') return false
     const onLine = directions
       .flatMap(running => frames(feature, running) ?? [])
@@ -123,9 +117,9 @@ function inLine(holes: readonly Seen[]): readonly Line[] {
 }
 
 /** Takes the line with the most holes, then of what is left that with the most, until what is left stands alone. */
-function mostAtOnce(lines: readonly Line[], alone: (feature: BoredFeature) => boolean): readonly Line[] {
+function mostAtOnce(lines: readonly Line[], alone: (feature: BoreFeature) => boolean): readonly Line[] {
   const taken: Line[] = []
-  const served = new Set<BoredFeature>()
+  const served = new Set<BoreFeature>()
   let open = lines
   for (;;) {
     open = open
@@ -163,11 +157,11 @@ function centreOf({ frame, feature }: Seen): Point {
 }
 
 /** On the two ends the same lean is another tilt of the table. */
-function sameLean(a: BoredFeature, b: BoredFeature): boolean {
+function sameLean(a: BoreFeature, b: BoreFeature): boolean {
   return leanOf(a) === leanOf(b) && (a.face === b.face || a.shape.lean === undefined)
 }
 
-function leanOf({ shape: { lean } }: BoredFeature): string {
+function leanOf({ shape: { lean } }: BoreFeature): string {
   return lean === undefined ? '' : `${lean.angle.toFixed(9)} ${lean.toward.toFixed(9)}`
 }
 
@@ -182,8 +176,8 @@ function isBetter(a: Line, b: Line): boolean {
 }
 
 /** The holes of each row and of each grid. */
-function patternsOf(bored: readonly BoredFeature[]): readonly (readonly BoredFeature[])[] {
-  const patterns = new Map<string, BoredFeature[]>()
+function patternsOf(bored: readonly BoreFeature[]): readonly (readonly BoreFeature[])[] {
+  const patterns = new Map<string, BoreFeature[]>()
   for (const feature of bored) {
     const { row, face } = feature
     if (row === undefined || row.pattern === 'circle' || row.count < 2) continue
@@ -196,7 +190,7 @@ function patternsOf(bored: readonly BoredFeature[]): readonly (readonly BoredFea
 }
 
 /** The direction in which a row runs, or a grid has the fewest lines. */
-function directionOf(pattern: readonly BoredFeature[]): Running {
+function directionOf(pattern: readonly BoreFeature[]): Running {
   const distinct = (axis: 'x' | 'y'): number => {
     const at = pattern.map(({ shape }) => shape.centre[axis]).sort((a, b) => a - b)
     return at.filter((value, i) => i === 0 || !alike(value, at[i - 1]!)).length

@@ -1,8 +1,9 @@
 import { isSide } from '../../finding/face-name.ts'
+import { type BoreFeature, isPlain } from '../../model/feature.ts'
 import type { Part, Piece } from '../../model/part.ts'
 import type { AskedStrip } from '../sheet.ts'
 import { handsOf, type Served } from '../template/pieces-served.ts'
-import { type BoredFeature, type FenceSetting, fenceSettings } from './fence-settings.ts'
+import { type FenceSetting, fenceSettings } from './fence-settings.ts'
 
 /** A strip of paper for one setting of the fence. */
 export type Strip = {
@@ -26,7 +27,7 @@ export type Strip = {
  * @param only the cut of which alone strips are made, also where it is a single hole
  */
 export function stripsOf(part: Part, only?: AskedStrip): readonly Strip[] {
-  const wanted = ({ cut }: BoredFeature): boolean => cut === only?.cut
+  const wanted = ({ cut }: BoreFeature): boolean => cut === only?.cut
   const hands = handsOf(part).map(served => ({
     served,
     settings: fenceSettings(part, served.pieces[0].solid, wanted),
@@ -56,9 +57,6 @@ export function stripsOf(part: Part, only?: AskedStrip): readonly Strip[] {
 }
 
 /** Whether holes come out the same on the face opposite, square and as wide. */
-function canBeTurned(features: readonly BoredFeature[]): boolean {
-  return features.every(
-    ({ face, shape: { depth, lean, mouth } }) =>
-      isSide(face) && depth === 'through' && lean === undefined && mouth === undefined,
-  )
+function canBeTurned(features: readonly BoreFeature[]): boolean {
+  return features.every(({ face, shape }) => isSide(face) && shape.depth === 'through' && isPlain(shape))
 }

@@ -1,5 +1,5 @@
 import type { FaceName } from '../../finding/face-name.ts'
-import { type Side, sides } from '../../finding/side.ts'
+import type { Side } from '../../finding/side.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
@@ -77,9 +77,4 @@ function shiftFrom({ faceEdge, referenceEnd }: Part, { faces }: Solid, more: Poi
     y: highReference(faceEdge, 'y'),
     z: highReference('front', 'z'),
   }
-}
-
-/** The faces that a solid has: its six sides, and the straight edges with names. */
-function _facesOf(solid: Solid): readonly FaceName[] {
-  return [...sides, ...solid.edges.map(({ id }) => id)]
 }

@@ -1,11 +1,12 @@
 import type { FaceName } from '../../finding/face-name.ts'
 import { shift } from '../../geometry/shape/matrix.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
+import { dot } from '../../geometry/solid/point3.ts'
 import { axisOf } from '../../model/bore/axis.ts'
 import { wayOut } from '../../model/bore/way-through.ts'
 import { type Bore, type Groove, isPlaced, type Placed, type Pocket } from '../../model/feature.ts'
 import { faceOf, type Solid } from '../../model/part.ts'
-import { type Point3, toPart } from '../../model/pose.ts'
+import { toPart } from '../../model/pose.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Block } from './block.ts'
 
@@ -62,7 +63,6 @@ function exitOf(
   if (out?.face === undefined) return undefined
   const { into } = axisOf(bore, faceOf(solid, face).pose)
   const { pose } = faceOf(solid, out.face)
-  const dot = (a: Point3, b: Point3): number => a.x * b.x + a.y * b.y + a.z * b.z
   const [along, up] = [dot(into, pose.right), dot(into, pose.up)]
   const angle = Math.atan2(Math.hypot(along, up), dot(into, pose.out))
   if (angle > flattest) return undefined
