@@ -1,3 +1,4 @@
+import { shiftBounds } from '../geometry/measure/bounds.ts'
 import type { Bounds, Contour } from '../geometry/shape/contour.ts'
 import { type Matrix, shift } from '../geometry/shape/matrix.ts'
 import { transformContour } from '../geometry/shape/transform.ts'
@@ -19,9 +20,7 @@ export function engravedLetters(shape: EngravedText, fonts: Fonts): readonly Con
 /** The rectangle that its letters lie in. */
 export function engravedBox(shape: EngravedText, fonts: Fonts): Bounds {
   const { laid, matrix } = placed(shape, fonts)
-  const { left, right, bottom, top } = laid.box
-  const { e, f } = matrix
-  return { left: left + e, right: right + e, bottom: bottom + f, top: top + f }
+  return shiftBounds(laid.box, matrix.e, matrix.f)
 }
 
 /** The place is that of the letters themselves, not of the white that a font leaves beside them. */

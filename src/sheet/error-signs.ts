@@ -1,5 +1,5 @@
 import { lettering } from '../drawing/lettering.ts'
-import { linesMark, pathMark } from '../drawing/make-mark.ts'
+import { pathMark } from '../drawing/make-mark.ts'
 import type { FaceName } from '../finding/face-name.ts'
 import { regionBounds } from '../geometry/measure/bounds.ts'
 import { circle } from '../geometry/shape/circle.ts'
@@ -8,11 +8,9 @@ import type { Point } from '../geometry/shape/point.ts'
 import { faceOf, type Part, type Piece } from '../model/part.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Board } from './label/board.ts'
-import { choosePlaces } from './label/choose-places.ts'
-import { boxAbout } from './label/find-place.ts'
 import { label } from './label/place-text.ts'
+import { type BesidePoint, putBesidePoints } from './put-beside-points.ts'
 import type { SheetContext } from './sheet.ts'
-import { letterPlaces } from './template/letter-places.ts'
 
 /** Where something was found wrong on a face, and the number that the words about it begin with. */
 export type ErrorSpot = { readonly at: Point; readonly number: number }
@@ -48,29 +46,16 @@ export function putErrorSigns(
   area: Bounds,
   fonts: Fonts,
 ): readonly number[] {
-  const signs = spots.map(({ number }) => {
+  const belongs = { layer: 'text', subject: 'error' } as const
+  const signs = spots.map(({ at, number }): BesidePoint => {
     const words = label(fonts, [`!${number}`], lettering.medium, 'error', { weight: 'bold' })
     const radius = Math.hypot(words.extent.width, words.extent.height) / 2 + insideRing
-    return { words, radius, extent: { width: 2 * radius, height: 2 * radius } }
+    return {
+      at,
+      extent: { width: 2 * radius, height: 2 * radius },
+      marksAt: middle => [words.markAt(middle), pathMark(belongs, 'thin', [circle(middle, radius)])],
+    }
   })
-  const places = choosePlaces(
-    spots.map(({ at }, i) =>
-      letterPlaces(
-        { kind: 'box', box: boxAbout(at, { width: 0, height: 0 }) },
-        () => false,
-        signs[i]!.extent,
-        area,
-        board.obstacles,
-      ),
-    ),
-  )
-  const belongs = { layer: 'text', subject: 'error' } as const
-  places.forEach((place, i) => {
-    if (place === undefined) return
-    const { words, radius } = signs[i]!
-    const ring = pathMark(belongs, 'thin', [circle(place.middle, radius)])
-    board.put([words.markAt(place.middle), ring], place.box)
-    if (place.leader !== undefined) board.draw([linesMark(belongs, 'thin', [place.leader])])
-  })
-  return [...new Set(spots.flatMap(({ number }, i) => (places[i] === undefined ? [] : [number])))]
+  const put = putBesidePoints(signs, belongs, board, area)
+  return [...new Set(spots.flatMap(({ number }, i) => (put[i] ? [number] : [])))]
 }

@@ -1,4 +1,4 @@
-import { regionBounds } from '../../geometry/measure/bounds.ts'
+import { middleOfBounds, regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { along, dot, type Point3 } from '../../geometry/solid/point3.ts'
 import type { Mouth, Placed } from '../../model/feature.ts'
@@ -113,6 +113,5 @@ function floorOfCounterbore(
 }
 
 function middleOf(cut: Cut): Point {
-  const { left, right, bottom, top } = regionBounds(cut.region)
-  return { x: (left + right) / 2, y: (bottom + top) / 2 }
+  return middleOfBounds(regionBounds(cut.region))
 }

@@ -1,4 +1,5 @@
 import type { Bounds, Contour, Region } from '../shape/contour.ts'
+import type { Point } from '../shape/point.ts'
 import type { Segment } from '../shape/segment.ts'
 import { spans } from '../shape/span.ts'
 
@@ -46,4 +47,13 @@ export function joinBounds(a: Bounds, b: Bounds): Bounds {
     right: Math.max(a.right, b.right),
     top: Math.max(a.top, b.top),
   }
+}
+
+/** The rectangle so many millimetres to the right and up. */
+export function shiftBounds({ left, right, bottom, top }: Bounds, x: number, y: number): Bounds {
+  return { left: left + x, right: right + x, bottom: bottom + y, top: top + y }
+}
+
+export function middleOfBounds({ left, right, bottom, top }: Bounds): Point {
+  return { x: (left + right) / 2, y: (bottom + top) / 2 }
 }

@@ -1,4 +1,5 @@
 import { sayFace } from '../../finding/face-name.ts'
+import { middleOfBounds } from '../../geometry/measure/bounds.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { nearestName } from '../../length/nearest-name.ts'
 import type {
@@ -160,8 +161,7 @@ function alignment(a: Pose, b: Pose): number {
 /** A bore's centre, and the middle of the rectangle round anything else. */
 export function centreOf({ shape }: Placed): Point {
   if (shape.kind === 'bore') return shape.centre
-  const { left, right, bottom, top } = shapeBounds(shape)
-  return { x: (left + right) / 2, y: (bottom + top) / 2 }
+  return middleOfBounds(shapeBounds(shape))
 }
 
 function placeConcentric(site: Site, frame: FaceFrame, { with: name }: Concentric): PlacedAt {

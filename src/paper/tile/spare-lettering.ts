@@ -1,5 +1,7 @@
-import type { Mark, Text } from '../../drawing/mark.ts'
+import type { Mark } from '../../drawing/mark.ts'
 import { textBox } from '../../drawing/text-box.ts'
+import { moveMark } from '../../drawing/transform-mark.ts'
+import { shiftBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { holds } from './cut-marks.ts'
@@ -30,7 +32,7 @@ export function spareLettering(
     )
     const place = free ?? places[0]!
     boxes[i] = place
-    return moved(mark, place.left - box.left, place.bottom - box.bottom)
+    return moveMark(mark, place.left - box.left, place.bottom - box.bottom)
   })
 }
 
@@ -58,11 +60,7 @@ function movedInto(box: Bounds, room: Bounds): Bounds {
   const by = (low: 'left' | 'bottom', high: 'right' | 'top'): number =>
     box[low] < room[low] ? room[low] - box[low] : box[high] > room[high] ? room[high] - box[high] : 0
   const [x, y] = [by('left', 'right'), by('bottom', 'top')]
-  return { left: box.left + x, right: box.right + x, bottom: box.bottom + y, top: box.top + y }
-}
-
-function moved<M extends Text>(mark: M, x: number, y: number): M {
-  return { ...mark, at: { x: mark.at.x + x, y: mark.at.y + y } }
+  return shiftBounds(box, x, y)
 }
 
 function sharedArea(a: Bounds, b: Bounds): number {

@@ -6,7 +6,7 @@ import type { Model, Part } from '../../model/part.ts'
 import type { Fonts, Weight } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
-import { showSize } from '../show-size.ts'
+import { sizeWords, stockWords } from '../size-words.ts'
 import type { Block } from './block.ts'
 import { pageList } from './page-list.ts'
 import { partPicture } from './picture.ts'
@@ -29,11 +29,10 @@ export function partEntry(
     words: [fitText(fonts[weight], words, lettering.medium, room)],
     weight,
   })
-  const stock = [part.stock, part.wood].filter(word => word !== undefined).join(', ')
-  const made = [howMany(part), stock].filter(words => words !== '')
+  const made = [howMany(part), stockWords(part)].filter(words => words !== '')
   const lines: readonly Line[] = [
     line(part.label, 'bold'),
-    { words: sizeWords(part, room, model, fonts), weight: 'regular' },
+    { words: sizeWithin(part, room, model, fonts), weight: 'regular' },
     ...(fits(made.join(between)) ? [made.join(between)] : made).map(words => line(words)),
     line(pageList(pages)),
   ]
@@ -63,14 +62,8 @@ const below = 3.2
 const between = ' · '
 
 /** Length, width and thickness; without their fractions set one over the other where that is too wide. */
-function sizeWords({ length, width, thickness }: Part, room: number, model: Model, fonts: Fonts): Words {
-  const words: Words = [
-    ...showSize(length, model),
-    ' × ',
-    ...showSize(width, model),
-    ' × ',
-    ...showSize(thickness, model),
-  ]
+function sizeWithin(part: Part, room: number, model: Model, fonts: Fonts): Words {
+  const words = sizeWords(part, model)
   return layOut(fonts.regular, words, lettering.medium).width <= room
     ? words
     : [fitText(fonts.regular, plain(words), lettering.medium, room)]

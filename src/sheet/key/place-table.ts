@@ -2,6 +2,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
+import { linesOfSizes } from './lines-of-sizes.ts'
 
 /** A letter that has no room on the part, and where it would stand: one distance from the face edge, and all those from the reference end on that line. */
 export type PlaceRow = {
@@ -66,8 +67,13 @@ function columnStarts(rows: readonly PlaceRow[], fonts: Fonts): readonly number[
 
 /** How wide the last column is where every row is one line. */
 function widestOf(rows: readonly PlaceRow[], fonts: Fonts): number {
-  const lines = [headings[3]!, ...rows.flatMap(row => inLines(row.referenceEnd, Infinity, fonts))]
-  return Math.max(...lines.map(words => layOut(fonts.regular, words, lettering.medium).width))
+  const widthOf = widthIn(fonts)
+  const lines = rows.flatMap(row => linesOfSizes(row.referenceEnd, Infinity, widthOf))
+  return Math.max(...[headings[3]!, ...lines].map(widthOf))
+}
+
+function widthIn(fonts: Fonts): (words: Words) => number {
+  return words => layOut(fonts.regular, words, lettering.medium).width
 }
 
 function tableLines(
@@ -78,7 +84,7 @@ function tableLines(
 ): readonly (readonly Cell[])[] {
   const last = starts.at(-1)!
   const lines = rows.flatMap(({ row, number }) => {
-    const [beginning = [], ...others] = inLines(row.referenceEnd, width - last, fonts)
+    const [beginning = [], ...others] = linesOfSizes(row.referenceEnd, width - last, widthIn(fonts))
     return [
       [
         ...firstCells(row, number).map(
@@ -93,17 +99,4 @@ function tableLines(
     headings.map((words, column) => ({ words, x: starts[column]! })).filter(({ words }) => words[0] !== ''),
     ...lines,
   ]
-}
-
-/** Sizes one after another, broken between them into lines no wider than `width` unless one size alone is. */
-function inLines(sizes: readonly Words[], width: number, fonts: Fonts): readonly Words[] {
-  const lines: Words[] = []
-  for (const size of sizes) {
-    const before = lines.at(-1)
-    const longer = before === undefined ? size : [...before, ',  ', ...size]
-    const fits = layOut(fonts.regular, longer, lettering.medium).width <= width
-    if (before !== undefined && fits) lines[lines.length - 1] = longer
-    else lines.push(size)
-  }
-  return lines
 }

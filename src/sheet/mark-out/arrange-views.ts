@@ -1,5 +1,5 @@
 import type { FaceName } from '../../finding/face-name.ts'
-import { joinBounds, noBounds } from '../../geometry/measure/bounds.ts'
+import { joinBounds, noBounds, shiftBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Model } from '../../model/part.ts'
@@ -32,7 +32,7 @@ export function arrangeViews(
     if (drawn === undefined) return
     const move = moveTo(drawn.bounds)
     moves.set(face, move)
-    all = joinBounds(all, moved(drawn.bounds, move))
+    all = joinBounds(all, shiftBounds(drawn.bounds, move.x, move.y))
   }
   put('front', () => ({ x: 0, y: 0 }))
   const front = all
@@ -56,11 +56,7 @@ export function arrangeViews(
     if (moves.has(view.face)) continue
     const move = { x: all.left - bounds.left, y: all.bottom - gap - bounds.top }
     moves.set(view.face, move)
-    all = joinBounds(all, moved(bounds, move))
+    all = joinBounds(all, shiftBounds(bounds, move.x, move.y))
   }
   return moves
-}
-
-function moved({ left, right, bottom, top }: Bounds, { x, y }: Point): Bounds {
-  return { left: left + x, right: right + x, bottom: bottom + y, top: top + y }
 }

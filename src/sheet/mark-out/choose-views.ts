@@ -1,5 +1,5 @@
 import type { FaceName } from '../../finding/face-name.ts'
-import { type Side, sides } from '../../finding/side.ts'
+import { sides } from '../../finding/side.ts'
 import { isPlaced, isPlain, type Placed } from '../../model/feature.ts'
 import type { Part, Solid } from '../../model/part.ts'
 import { profileFace } from './profile.ts'
@@ -59,8 +59,4 @@ export function goesThrough({ shape }: Placed): boolean {
     default:
       return false
   }
-}
-
-export function isSideFace(face: FaceName): face is Side {
-  return (sides as readonly string[]).includes(face)
 }

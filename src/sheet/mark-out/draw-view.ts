@@ -2,6 +2,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import { linesMark, pathMark, textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import { isSide } from '../../finding/face-name.ts'
 import { clipPaths } from '../../geometry/cut/clip-path.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
@@ -26,7 +27,6 @@ import type { SheetContext } from '../sheet.ts'
 import { cutMarks } from '../template/cut-marks.ts'
 import { putDatum, putFaceMarks } from '../template/edge-marks.ts'
 import { putLetters, type Unlettered } from '../template/letter-marks.ts'
-import { isSideFace } from './choose-views.ts'
 import { type AxisDimensions, axisDimensions, type DimensionFacts } from './dimensions.ts'
 import { entriesOn } from './entries-on.ts'
 import { grouped } from './grouped.ts'
@@ -175,7 +175,7 @@ function drawWood(
   const at = (contours: readonly Contour[]): readonly Contour[] => contours.map(c => transformContour(c, by))
   board.draw([pathMark(belongs, 'wide', at(wood.flatMap(({ outer, holes }) => [outer, ...holes])))])
   const flat = face === 'front' || face === 'back'
-  if (!flat && isSideFace(face)) {
+  if (!flat && isSide(face)) {
     const level = face === 'top' || face === 'bottom'
     const ends = level ? [box.left, box.right] : [box.bottom, box.top]
     const edges = edgesSeenFrom(face, outlineOf(part)).filter(

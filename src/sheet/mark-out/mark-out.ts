@@ -3,9 +3,9 @@ import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
-import { moveMark } from '../../drawing/move-mark.ts'
+import { moveMark } from '../../drawing/transform-mark.ts'
 import { wrap } from '../../drawing/wrap.ts'
-import { sayFace } from '../../finding/face-name.ts'
+import { isSide, sayFace } from '../../finding/face-name.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
@@ -17,12 +17,13 @@ import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
 import { sideNames } from '../key/key-words.ts'
+import { once } from '../once.ts'
 import type { Otherwise, Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
 import { whenLookedAt } from '../when-looked-at.ts'
 import { type Arrangement, arrangeViews } from './arrange-views.ts'
-import { chooseViews, isSideFace } from './choose-views.ts'
+import { chooseViews } from './choose-views.ts'
 import type { DimensionFacts } from './dimensions.ts'
 import { type DrawnView, drawView } from './draw-view.ts'
 import { matchedPairs } from './matched-pairs.ts'
@@ -146,7 +147,7 @@ function factsOf(part: Part, model: Model): DimensionFacts {
 }
 
 function titleOf({ face }: View, part: Part): string {
-  const name = isSideFace(face) ? sideNames('drawn', part)(face) : `edge ${sayFace(face)}`
+  const name = isSide(face) ? sideNames('drawn', part)(face) : `edge ${sayFace(face)}`
   return face === 'front' ? `${name}, face side` : name
 }
 
@@ -248,13 +249,5 @@ function captionOf(part: Part, model: Model, { name }: Reduction): Caption {
     sheet: name === undefined ? 'mark-out' : `mark-out, reduced ${name}`,
     part: part.label,
     pieces: piecesInWords(part),
-  }
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined
-  return () => {
-    made ??= { value: make() }
-    return made.value
   }
 }

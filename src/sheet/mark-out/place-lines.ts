@@ -14,6 +14,7 @@ import { layOut } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type EntryContext, entryWords, type SideName, setUpWords, sideNames } from '../key/key-words.ts'
+import { linesOfSizes } from '../key/lines-of-sizes.ts'
 import type { SheetContext } from '../sheet.ts'
 import { type Axis, type Datum, datumOf } from './datum.ts'
 import type { DimensionFacts } from './dimensions.ts'
@@ -87,7 +88,7 @@ export function placeLines(
     lines.push(...entryLines(entry, letterColumn, width, called, facts.model, fonts))
     for (const row of own) {
       const name = fitText(fonts.regular, row.name, lettering.medium, widestName)
-      inLines(row.along, Math.max(width - third, 1), widthOf).forEach((sizes, i) => {
+      linesOfSizes(row.along, Math.max(width - third, 1), widthOf).forEach((sizes, i) => {
         const first =
           i === 0
             ? [
@@ -169,22 +170,6 @@ function distance(axis: Axis, { shape }: Placed, { at, inward }: Datum): number 
   const { left, right, bottom, top } = shapeBounds(shape)
   const [low, high] = axis === 'x' ? [left, right] : [bottom, top]
   return inward === 1 ? low - at : at - high
-}
-
-/** Sizes one after another, broken between them into lines no wider than `width` unless one size alone is. */
-function inLines(
-  sizes: readonly Words[],
-  width: number,
-  widthOf: (words: Words) => number,
-): readonly Words[] {
-  const lines: Words[] = []
-  for (const size of sizes) {
-    const before = lines.at(-1)
-    const longer = before === undefined ? size : [...before, ',  ', ...size]
-    if (before !== undefined && widthOf(longer) <= width) lines[lines.length - 1] = longer
-    else lines.push(size)
-  }
-  return lines
 }
 
 /** The lines as they hang from the upper left corner `at`, and their lower edge. */

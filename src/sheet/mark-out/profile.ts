@@ -1,5 +1,5 @@
 import { leftOf } from '../../geometry/measure/along.ts'
-import { regionBounds } from '../../geometry/measure/bounds.ts'
+import { middleOfBounds, regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { polygon } from '../../geometry/shape/polygon.ts'
@@ -29,8 +29,9 @@ export function profileOf(feature: Placed, solid: Solid, view: Seen): Profile | 
   if (body === undefined) return undefined
   const { pose: own, region, depth, slope } = body
   const { into, across3 } = asideFrame(own, view.pose)
-  const { left, right, bottom, top } = regionBounds(region)
-  const middle = { x: (left + right) / 2, y: (bottom + top) / 2 }
+  const bounds = regionBounds(region)
+  const { left, right, bottom, top } = bounds
+  const middle = middleOfBounds(bounds)
   // the edges of faces that are square to each other run along an axis of both
   const axis = Math.abs(dot(own.right, across3)) > Math.abs(dot(own.up, across3)) ? 'x' : 'y'
   const onFace = (at: number): Point => onPlane(view.pose, toPart(own, { ...middle, [axis]: at }))

@@ -1,33 +1,17 @@
 import { lettering } from '../../drawing/lettering.ts'
-import { linesMark } from '../../drawing/make-mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Board } from '../label/board.ts'
-import { choosePlaces } from '../label/choose-places.ts'
-import { boxAbout } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
-import { letterPlaces } from '../template/letter-places.ts'
+import { type BesidePoint, putBesidePoints } from '../put-beside-points.ts'
 import type { Note } from './notes.ts'
 
-/** Puts each note beside its line, all chosen together, with a leader where it stands off. Returns what found no room. */
+/** Puts each note beside its line, with a leader where it stands off. Returns what found no room. */
 export function putNotes(notes: readonly Note[], board: Board, area: Bounds, fonts: Fonts): readonly Note[] {
-  const labels = notes.map(({ words }) => label(fonts, words, lettering.large, 'note'))
-  const places = choosePlaces(
-    notes.map(({ at }, i) =>
-      letterPlaces(
-        { kind: 'box', box: boxAbout(at, { width: 0, height: 0 }) },
-        () => false,
-        labels[i]!.extent,
-        area,
-        board.obstacles,
-      ),
-    ),
-  )
-  places.forEach((place, i) => {
-    if (place === undefined) return
-    board.put([labels[i]!.markAt(place.middle)], place.box)
-    if (place.leader !== undefined)
-      board.draw([linesMark({ layer: 'dimension', subject: 'note' }, 'thin', [place.leader])])
+  const labels = notes.map(({ at, words }): BesidePoint => {
+    const { extent, markAt } = label(fonts, words, lettering.large, 'note')
+    return { at, extent, marksAt: middle => [markAt(middle)] }
   })
-  return notes.filter((_, i) => places[i] === undefined)
+  const put = putBesidePoints(labels, { layer: 'dimension', subject: 'note' }, board, area)
+  return notes.filter((_, i) => !put[i])
 }

@@ -2,7 +2,7 @@ import type { Part, Piece } from '../../model/part.ts'
 import { plain, type Words } from '../../text/words.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import type { SheetContext } from '../sheet.ts'
-import { showSize } from '../show-size.ts'
+import { sizeAndStock } from '../size-words.ts'
 import { notOnPaper } from '../template/key-lines.ts'
 import { transferOf, transferWords } from '../transfer.ts'
 import type { DrawnView } from './draw-view.ts'
@@ -22,15 +22,6 @@ export function remarksOf(
   context: SheetContext,
 ): readonly KeyLine[] {
   const { model } = context
-  const stock = [part.stock, part.wood].filter(s => s !== undefined).join(', ')
-  const size: Words = [
-    ...showSize(part.length, model),
-    ' × ',
-    ...showSize(part.width, model),
-    ' × ',
-    ...showSize(part.thickness, model),
-    ...(stock === '' ? [] : [`  ${stock}`]),
-  ]
   const [first] = part.pieces
   const remarks = [
     `${howToMeasure(views, model.units)} ${transferWords(transferOf(part, context))}`,
@@ -40,7 +31,10 @@ export function remarksOf(
     ...noRoom(part, views),
     ...(tableApart ? ['Where everything stands is in the table on the next page.'] : []),
   ]
-  return [{ kind: 'size', words: size }, ...remarks.map((text): KeyLine => ({ kind: 'remark', text }))]
+  return [
+    { kind: 'size', words: sizeAndStock(part, model) },
+    ...remarks.map((text): KeyLine => ({ kind: 'remark', text })),
+  ]
 }
 
 function howToMeasure(views: readonly DrawnView[], units: 'inch' | 'mm'): string {

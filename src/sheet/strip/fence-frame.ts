@@ -1,5 +1,5 @@
 import { isSide } from '../../finding/face-name.ts'
-import { type Side, sides } from '../../finding/side.ts'
+import type { Side } from '../../finding/side.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { apply, compose, type Matrix, quarterTurns, shift } from '../../geometry/shape/matrix.ts'
@@ -7,6 +7,7 @@ import { dot } from '../../geometry/solid/point3.ts'
 import type { Face, Part, Solid } from '../../model/part.ts'
 import { toPart } from '../../model/pose.ts'
 import { coincident } from '../../number/tolerance.ts'
+import { sideBeyond } from '../side-beyond.ts'
 
 /** What lies at a border of a face: another side of the part, or one of the ends of a named edge. */
 export type Border = Side | 'near-end' | 'far-end'
@@ -77,20 +78,14 @@ export function fenceFrame(part: Part, solid: Solid, face: Face, running: 'x' | 
 }
 
 /** What lies at each border of a face as it is seen from outside. */
-function bordersOf(part: Part, { faces }: Solid, face: Face): Readonly<Record<BorderAt, Border>> {
-  const { right, up } = face.pose
-  const sideThere = (x: number, y: number): Side | undefined =>
-    sides.find(side => {
-      const { out } = faces[side].pose
-      return dot(out, right) * x + dot(out, up) * y > 1 - coincident
-    })
+function bordersOf(part: Part, solid: Solid, face: Face): Readonly<Record<BorderAt, Border>> {
   const of = (x: number, y: number): Border => {
-    const side = sideThere(x, y)
+    const side = sideBeyond(solid, face.pose, x, y)
     if (side === undefined) throw new RangeError(`nothing lies beside ${face.id}`)
     return side
   }
   if (isSide(face.id)) return { left: of(-1, 0), right: of(1, 0), bottom: of(0, -1), top: of(0, 1) }
-  const startsNear = nearer(part, faces, face)
+  const startsNear = nearer(part, solid.faces, face)
   const ends = startsNear ? (['near-end', 'far-end'] as const) : (['far-end', 'near-end'] as const)
   return { left: ends[0], right: ends[1], bottom: of(0, -1), top: of(0, 1) }
 }

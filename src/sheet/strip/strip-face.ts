@@ -1,6 +1,7 @@
 import { lettering } from '../../drawing/lettering.ts'
 import { linesMark, textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { moveMark } from '../../drawing/transform-mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { showLength } from '../../length/show-length.ts'
@@ -186,7 +187,6 @@ function wordsOver(
     }
     y += descent + Math.max(...parts.map(part => part.ascent)) + white
   }
-  const marksFrom = (from: number): readonly Mark[] =>
-    placed.map(mark => (mark.kind === 'text' ? { ...mark, at: { x: mark.at.x, y: mark.at.y + from } } : mark))
+  const marksFrom = (from: number): readonly Mark[] => placed.map(mark => moveMark(mark, 0, from))
   return { height: y - white, width: widest, marksFrom }
 }

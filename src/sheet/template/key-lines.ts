@@ -7,6 +7,7 @@ import type { KeyLine } from '../key/key-table.ts'
 import { elsewhereWords, missingWords, sideNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
+import { sizeAndStock } from '../size-words.ts'
 import { transferOf, transferWords } from '../transfer.ts'
 import type { OnPart } from './on-part.ts'
 import { pieceName, type Served } from './pieces-served.ts'
@@ -23,14 +24,6 @@ export function keyLines(
   const { model, workshop } = context
   const { part, pieces } = served
   const name = sideNames(pieces[0].hand, part)
-  const size = [
-    ...showSize(part.length, model),
-    ' × ',
-    ...showSize(part.width, model),
-    ' × ',
-    ...showSize(part.thickness, model),
-  ]
-  const stock = [part.stock, part.wood].filter(s => s !== undefined).join(', ')
   const remarks = [
     ...(pieces.length > 1 ? [`Print this page ${pieces.length} times, once for each piece.`] : []),
     ...notOnPaper(served, elsewhere),
@@ -46,7 +39,7 @@ export function keyLines(
   const places = placeRows(drawn.unlettered, served, context)
   return [
     ...key.map(entry => entryLine(entry, model, { name, bits: workshop.bits })),
-    { kind: 'size', words: [...size, ...(stock === '' ? [] : [`  ${stock}`])] },
+    { kind: 'size', words: sizeAndStock(part, model) },
     ...remarks.filter(text => text !== '').map((text): KeyLine => ({ kind: 'remark', text })),
     ...(places.length > 0 ? [{ kind: 'places', rows: places } as const] : []),
   ]

@@ -1,10 +1,11 @@
+import { middleOfBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Candidate } from '../label/candidate.ts'
 import { crossings, grown, isClear, meetsEdge, meetsLettering } from '../label/clear-space.ts'
 import { boxAbout, clearance, type Extent, within } from '../label/find-place.ts'
 import type { Edge, Obstacles } from '../label/obstacles.ts'
-import { coreOf, insideOf, leaderTo, middleOf, type Target } from './letter-target.ts'
+import { coreOf, insideOf, leaderTo, type Target } from './letter-target.ts'
 
 export type LetterPlace = Candidate & { readonly middle: Point }
 
@@ -75,7 +76,7 @@ export function letterPlaces(
 }
 
 function around(core: Bounds, { width, height }: Extent, away: number): readonly Point[] {
-  const { x, y } = middleOf(core)
+  const { x, y } = middleOfBounds(core)
   const dx = (core.right - core.left) / 2 + away + width / 2
   const dy = (core.top - core.bottom) / 2 + away + height / 2
   return directions.map(([right, up]) => ({ x: x + right * dx, y: y + up * dy }))

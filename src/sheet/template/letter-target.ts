@@ -1,4 +1,4 @@
-import { regionBounds } from '../../geometry/measure/bounds.ts'
+import { middleOfBounds, regionBounds } from '../../geometry/measure/bounds.ts'
 import { inscribedCircle } from '../../geometry/measure/inscribed-circle.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
@@ -48,7 +48,7 @@ const widestDeviation = 0.5
 /** Where a letter can stand in the waste itself: in the middle, or in the widest place of what has none. */
 export function insideOf(target: Target): readonly Point[] {
   if (target.kind !== 'region') return []
-  const middle = middleOf(regionBounds(target.region))
+  const middle = middleOfBounds(regionBounds(target.region))
   if (pointInRegion(target.region, middle) === 'inside') return [middle]
   const widest = inscribedCircle(target.region, widestDeviation)
   return widest === undefined ? [] : [widest.centre]
@@ -59,7 +59,7 @@ export function insideOf(target: Target): readonly Point[] {
  * in it.
  */
 export function leaderTo(target: Target, letter: Bounds): Stretch | undefined {
-  const aim = aimOf(target, middleOf(letter))
+  const aim = aimOf(target, middleOfBounds(letter))
   if (aim === undefined) return undefined
   const end = nearestIn(letter, aim)
   const away = Math.hypot(end.x - aim.x, end.y - aim.y)
@@ -86,10 +86,6 @@ function aimOf(target: Target, from: Point): Point | undefined {
   if (target.kind === 'point') return target.at
   if (pointInRegion(target.region, from) === 'inside') return undefined
   return nearestOnRegion(target.region, from)?.point
-}
-
-export function middleOf(box: Bounds): Point {
-  return { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 }
 }
 
 function nearestIn(box: Bounds, p: Point): Point {

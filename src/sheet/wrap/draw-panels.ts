@@ -10,7 +10,7 @@ import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
 import { putLetters, type Unlettered } from '../template/letter-marks.ts'
 import type { Served } from '../template/pieces-served.ts'
-import { blockOf } from './block.ts'
+import type { Block } from './block.ts'
 import { boundsOfPanels, type Panel } from './net.ts'
 import type { Entering, OnFace } from './on-faces.ts'
 import { borderMarks, enteringMarks, enteringOn, exitMarks } from './panel-marks.ts'
@@ -19,6 +19,7 @@ import { putPanelWords } from './panel-words.ts'
 /** What stands on the panels of a block, and on whose faces it is seen. */
 export type OnPanels = {
   readonly served: Served
+  readonly block: Block
   readonly shown: ReadonlyMap<FaceName, OnFace>
   /** The ids of the holes that a fence sets. */
   readonly fenced: ReadonlySet<string>
@@ -75,12 +76,11 @@ export function drawPanels(
 /** What was found wrong, where it lies on the paper; on a block off its size as far from the reference sides as planned. */
 function spotsOn(
   panels: readonly Panel[],
-  { served }: OnPanels,
+  { served, block }: OnPanels,
   context: SheetContext,
 ): readonly ErrorSpot[] {
   const { part, pieces } = served
   const { solid, hand } = pieces[0]
-  const block = blockOf(part, solid)
   return panels.flatMap(({ face: { id }, toPaper }) =>
     errorSpotsOn(id, part, hand, context).map(({ at, number }) => ({
       at: apply(toPaper, block.seenOn(id, toPart(faceOf(solid, id).pose, at))),

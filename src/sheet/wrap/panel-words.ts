@@ -2,8 +2,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import { linesMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { isSide } from '../../finding/face-name.ts'
-import { sides } from '../../finding/side.ts'
-import { regionBounds } from '../../geometry/measure/bounds.ts'
+import { middleOfBounds, regionBounds } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import type { Bounds, Region } from '../../geometry/shape/contour.ts'
 import { apply } from '../../geometry/shape/matrix.ts'
@@ -14,6 +13,7 @@ import type { Fonts } from '../../text/fonts.ts'
 import type { Board } from '../label/board.ts'
 import { boxAbout, type Extent, spreadFrom } from '../label/find-place.ts'
 import { label } from '../label/place-text.ts'
+import { sideBeyond } from '../side-beyond.ts'
 import { borderWords, faceWords } from '../strip/border-words.ts'
 import type { Border } from '../strip/fence-frame.ts'
 import { foldsOf, onPaper, type Panel } from './net.ts'
@@ -51,33 +51,20 @@ function near(a: Point, from: Point, b: Point, to: Point): boolean {
 }
 
 /** The four borders of a panel on the paper, and what lies at each. */
-function edgesOf({ face, toPaper }: Panel, { faces }: Solid): readonly Edge[] {
+function edgesOf({ face, toPaper }: Panel, solid: Solid): readonly Edge[] {
   const { left, right, bottom, top } = regionBounds(face.region)
-  const { pose } = face
   return [
     { from: { x: left, y: bottom }, to: { x: right, y: bottom }, out: { x: 0, y: -1 } },
     { from: { x: right, y: bottom }, to: { x: right, y: top }, out: { x: 1, y: 0 } },
     { from: { x: right, y: top }, to: { x: left, y: top }, out: { x: 0, y: 1 } },
     { from: { x: left, y: top }, to: { x: left, y: bottom }, out: { x: -1, y: 0 } },
   ].flatMap(({ from, to, out }): readonly Edge[] => {
-    const way = {
-      x: pose.right.x * out.x + pose.up.x * out.y,
-      y: pose.right.y * out.x + pose.up.y * out.y,
-      z: pose.right.z * out.x + pose.up.z * out.y,
-    }
-    const border = sides.find(side => {
-      const beyond = faces[side].pose.out
-      return beyond.x * way.x + beyond.y * way.y + beyond.z * way.z > 1 - coincident
-    })
+    const border = sideBeyond(solid, face.pose, out.x, out.y)
     // the ends of an edge that lies askew have no name of their own
     if (border === undefined || (!isSide(face.id) && border !== 'front' && border !== 'back')) return []
     const turned = { ...toPaper, e: 0, f: 0 }
     return [{ from: apply(toPaper, from), to: apply(toPaper, to), out: apply(turned, out), border }]
   })
-}
-
-function middleOf({ left, right, bottom, top }: Bounds): Point {
-  return { x: (left + right) / 2, y: (bottom + top) / 2 }
 }
 
 /** Whether a box lies in a region by its corners and the middles of its sides. */
@@ -114,7 +101,7 @@ function putName(
         weight: 'bold',
         upward,
       })
-      const places = spreadFrom(middleOf(box), box, step, 900)
+      const places = spreadFrom(middleOfBounds(box), box, step, 900)
       return board.place(places, extent, area, at => [markAt(at)], liesIn(region, extent)) !== undefined
     }),
   )
@@ -141,7 +128,7 @@ function putArrow(panel: Panel, edges: readonly Edge[], board: Board, area: Boun
       ? { width: Math.max(word.width, reach.x, headBreadth), height: reach.y + wordGap + word.height }
       : { width: reach.x + wordGap + word.width, height: Math.max(word.height, reach.y, headBreadth) }
     const put = board.place(
-      spreadFrom(middleOf(box), box, step, 900),
+      spreadFrom(middleOfBounds(box), box, step, 900),
       extent,
       area,
       middle => {

@@ -5,7 +5,7 @@ import type { KeyEntry } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import { sideNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
-import { showSize } from '../show-size.ts'
+import { sizeWords } from '../size-words.ts'
 import { faceWords } from '../strip/border-words.ts'
 import type { Unlettered } from '../template/letter-marks.ts'
 import type { Served } from '../template/pieces-served.ts'
@@ -52,7 +52,7 @@ export function wrapKey(
   ]
   return [
     ...key.map(entry => entryLine(entry, model, { name: sideNames(hand, part), bits: workshop.bits })),
-    { kind: 'size', words: sizeWords(part, wrapped.measured, model) },
+    { kind: 'size', words: measuredSize(part, wrapped.measured, model) },
     ...remarks.map((text): KeyLine => ({ kind: 'remark', text })),
   ]
 }
@@ -63,16 +63,9 @@ function unletteredWords(unlettered: readonly Unlettered[]): string {
   ].join(', ')
 }
 
-function sizeWords(part: Part, measured: boolean, model: SheetContext['model']): Words {
-  const { length, width, thickness } = measured && part.measured !== undefined ? part.measured : part
-  return [
-    ...showSize(length, model),
-    ' × ',
-    ...showSize(width, model),
-    ' × ',
-    ...showSize(thickness, model),
-    ...(measured ? ['  as measured'] : []),
-  ]
+function measuredSize(part: Part, measured: boolean, model: SheetContext['model']): Words {
+  const sizes = measured && part.measured !== undefined ? part.measured : part
+  return [...sizeWords(sizes, model), ...(measured ? ['  as measured'] : [])]
 }
 
 function panelWords({ measured }: Wrapped): readonly string[] {

@@ -54,8 +54,8 @@ function wrapSheet(
         ? '-mirrored'
         : ''
   const id = `${part.id}-wrap${suffix}`
-  const on: OnPanels = { served, shown, fenced }
-  const toLayOut = { id, on, chosen, measured: block.measured }
+  const on: OnPanels = { served, block, shown, fenced }
+  const toLayOut = { id, on, chosen }
   const [first, ...others] = layouts.map(panels => laidOut({ ...toLayOut, panels }, context))
   if (first === undefined) throw new RangeError('a wrap is laid out')
   const [{ drawings, beside = [] }] = first.otherwise
@@ -82,14 +82,13 @@ type ToLayOut = {
   readonly on: OnPanels
   readonly chosen: ChosenWrap
   readonly panels: readonly Panel[]
-  readonly measured: boolean
 }
 
 /** Panels with all that stands on them, and the words beside them. */
 function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
-  const { id, on, chosen, panels, measured } = toLayOut
+  const { id, on, chosen, panels } = toLayOut
   const { fonts } = context
-  const { served, shown } = on
+  const { served, shown, block } = on
   const { part } = served
   const entering = enteringPanels(panels, on)
   const key = keyOf(entering)
@@ -101,7 +100,14 @@ function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
         shape.kind === 'bore' && shape.depth === 'through' && !comeOut.has(feature.id),
     )
     .map(feature => feature.id)
-  const wrapped = { panels, nameless, unlettered, measured, exits: comeOut.size > 0, elsewhere }
+  const wrapped = {
+    panels,
+    nameless,
+    unlettered,
+    measured: block.measured,
+    exits: comeOut.size > 0,
+    elsewhere,
+  }
   const caption = captionOf(toLayOut, context)
   return withWords(
     {
