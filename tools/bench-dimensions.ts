@@ -12,7 +12,8 @@ import type { Between, Stop } from '../src/sheet/dimension/run.ts'
 import { spread } from '../src/sheet/dimension/spread.ts'
 import { randomFrom } from '../tests/geometry/generate/random.ts'
 import { bundledFonts } from '../tests/text/bundled-font.ts'
-import { machine, median } from './bench/measure.ts'
+import { exponent, median } from './bench/measure.ts'
+import { type Placed, placedInRounds, placingTable, time } from './bench/placing.ts'
 
 const quick = process.argv.includes('--quick')
 const counts = quick ? [100, 400, 1600] : [100, 400, 1600, 6400]
@@ -48,55 +49,26 @@ function scattered(count: number, spacing: number, clustered: boolean): Case {
   return { stops: [...stops, zero].sort(() => random() - 0.5), pairs, origin: 0 }
 }
 
-function time(run: () => void): number {
-  const start = performance.now()
-  run()
-  return performance.now() - start
-}
-
-function measure({ stops, pairs, origin }: Case) {
-  const placing: number[] = []
-  const floor: number[] = []
-  let left = 0
-  for (let round = 0; round <= rounds; round++) {
-    const least = time(() => {
+function measure({ stops, pairs, origin }: Case): Placed {
+  return placedInRounds(rounds, () => {
+    const floor = time(() => {
       const sorted = [...stops].sort((a, b) => a.at - b.at)
       const texts = sorted.map(({ words }) => dimensionText(words, edge, false, fonts))
       for (const { words } of pairs) dimensionText(words, edge, false, fonts)
       for (const [i, text] of texts.entries()) text.put(sorted[i]!.at, 10)
     })
-    const placed = time(() => {
+    let left = 0
+    const placing = time(() => {
       const { dropped } = layBeside({ origin, stops }, pairs, edge, 5, fonts)
       left = dropped.stops.length + dropped.between.length
     })
-    // the first round warms up
-    if (round > 0) {
-      floor.push(least)
-      placing.push(placed)
-    }
-  }
-  return { placing: median(placing), floor: median(floor), left }
+    return { placing, floor, left }
+  })
 }
 
-console.log(`${machine()}\n`)
-console.log('| dimensions stand | dimensions | found no room | ms | µs each | floor ms | ratio |')
-console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: |')
-for (const [name, spacing] of layouts) {
-  const times = counts.map(count => {
-    const { placing, floor, left } = measure(scattered(count, spacing, name === 'in clusters'))
-    const each = ((placing * 1000) / count).toFixed(0)
-    const ratio = (placing / floor).toFixed(1)
-    console.log(
-      `| ${name} | ${count} | ${left} | ${placing.toFixed(2)} | ${each} | ${floor.toFixed(2)} | ${ratio} |`,
-    )
-    return placing
-  })
-  // the first size warms the program up and says little
-  const exponent = Math.log(times.at(-1)! / times[1]!) / Math.log(counts.at(-1)! / counts[1]!)
-  console.log(
-    `${name}: growth exponent from ${counts[1]} to ${counts.at(-1)} dimensions ${exponent.toFixed(2)}`,
-  )
-}
+placingTable('dimensions', layouts, counts, (count, spacing, layout) =>
+  measure(scattered(count, spacing, layout === 'in clusters')),
+)
 
 // spreading alone, where all want one place and every step back is taken
 const worst = counts.map(count => {
@@ -104,5 +76,5 @@ const worst = counts.map(count => {
   const sizes = wanted.map((_, i) => 1 + (i % 7))
   return median(Array.from({ length: rounds }, () => time(() => spread(wanted, sizes))))
 })
-const grows = Math.log(worst.at(-1)! / worst[1]!) / Math.log(counts.at(-1)! / counts[1]!)
-console.log(`all at one place: growth exponent of spreading ${grows.toFixed(2)}`)
+const at = (i: number) => ({ size: counts.at(i)!, value: worst.at(i)! })
+console.log(`all at one place: growth exponent of spreading ${exponent(at(1), at(-1)).toFixed(2)}`)

@@ -17,7 +17,7 @@ import { cutMarks } from '../src/sheet/template/cut-marks.ts'
 import { putLetters } from '../src/sheet/template/letter-marks.ts'
 import { randomFrom } from '../tests/geometry/generate/random.ts'
 import { bundledFonts } from '../tests/text/bundled-font.ts'
-import { machine, median } from './bench/measure.ts'
+import { type Placed as Placing, placedInRounds, placingTable, time } from './bench/placing.ts'
 
 const quick = process.argv.includes('--quick')
 const counts = quick ? [100, 400, 1600] : [100, 400, 1600, 6400]
@@ -61,21 +61,12 @@ function drawn({ side, holes }: Case) {
   return { board, area }
 }
 
-function time(run: () => void): number {
-  const start = performance.now()
-  run()
-  return performance.now() - start
-}
-
 /** Letters placed, and milliseconds of placing and of the floor, measured in turn on boards of their own. */
-function measure(example: Case) {
+function measure(example: Case): Placing {
   const key = keyOf(example.holes)
-  const placing: number[] = []
-  const floor: number[] = []
-  let left = 0
-  for (let round = 0; round <= rounds; round++) {
+  return placedInRounds(rounds, () => {
     const { board, area } = drawn(example)
-    const asked = time(() => {
+    const floor = time(() => {
       const sorted = [...example.holes].sort((a, b) => a.id.localeCompare(b.id))
       for (const { shape } of sorted) {
         if (shape.kind !== 'bore') continue
@@ -88,32 +79,12 @@ function measure(example: Case) {
         }
       }
     })
-    const placed = time(() => {
+    let left = 0
+    const placing = time(() => {
       left = putLetters(key, 'part', board, area, fonts).length
     })
-    // the first round warms up
-    if (round > 0) {
-      floor.push(asked)
-      placing.push(placed)
-    }
-  }
-  return { placing: median(placing), floor: median(floor), left }
+    return { placing, floor, left }
+  })
 }
 
-console.log(`${machine()}\n`)
-console.log('| holes stand | letters | found no room | ms | µs a letter | floor ms | ratio |')
-console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: |')
-for (const [name, spacing] of layouts) {
-  const times = counts.map(count => {
-    const { placing, floor, left } = measure(scattered(count, spacing))
-    const each = ((placing * 1000) / count).toFixed(0)
-    const ratio = (placing / floor).toFixed(1)
-    console.log(
-      `| ${name} | ${count} | ${left} | ${placing.toFixed(1)} | ${each} | ${floor.toFixed(1)} | ${ratio} |`,
-    )
-    return placing
-  })
-  // the first size warms the program up and says little
-  const exponent = Math.log(times.at(-1)! / times[1]!) / Math.log(counts.at(-1)! / counts[1]!)
-  console.log(`${name}: growth exponent from ${counts[1]} to ${counts.at(-1)} letters ${exponent.toFixed(2)}`)
-}
+placingTable('letters', layouts, counts, (count, spacing) => measure(scattered(count, spacing)))

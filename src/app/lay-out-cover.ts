@@ -1,5 +1,5 @@
 import type { Page } from '../drawing/page.ts'
-import type { Finding, Severity } from '../finding/finding.ts'
+import { type Finding, severities } from '../finding/finding.ts'
 import { sentence } from '../finding/sentence.ts'
 import type { LengthStyle } from '../length/precision.ts'
 import { type LaidPages, type LayOptions, layOneEach, wholeBody } from '../paper/lay-out-pages.ts'
@@ -39,9 +39,6 @@ export function layOutCover(
 
 /** Numbers of one more digit can move a line once; more often they cannot. */
 const mostRounds = 3
-
-/** The worst first. */
-const severities: readonly Severity[] = ['error', 'warning', 'note']
 
 function factsOf(
   { laid, sheets, findings, style }: Covered,

@@ -3,7 +3,9 @@ import type { Quantity } from './quantity.ts'
 import type { RuleFacts } from './rules.ts'
 import type { Source } from './source.ts'
 
-export type Severity = 'error' | 'warning' | 'note'
+/** The worst first. */
+export const severities = ['error', 'warning', 'note'] as const
+export type Severity = (typeof severities)[number]
 
 /** What a finding speaks of: a place in a text, something in the model, or both. */
 export type Place = {

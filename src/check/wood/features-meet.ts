@@ -1,4 +1,4 @@
-import type { FindingOf, Severity } from '../../finding/finding.ts'
+import { type FindingOf, type Severity, severities } from '../../finding/finding.ts'
 import { difference, intersection } from '../../geometry/boolean/index.ts'
 import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
 import { distance } from '../../geometry/shape/point.ts'
@@ -87,12 +87,9 @@ function easedTwice(part: Part, eased: readonly Eased[]): readonly FindingOf<'fe
 function worstMeeting(part: Part, a: Cut, b: Cut): readonly FindingOf<'features-meet'>[] {
   const meeting = layersBetween(a, b).filter(({ apart }) => apart <= coincident)
   const found = meeting.flatMap(({ pair }) => judge(part, ...pair))
-  const badness = (severity: Severity) => ['note', 'warning', 'error'].indexOf(severity)
+  const rank = ({ severity }: (typeof found)[number]) => severities.indexOf(severity)
   return found
-    .toSorted(
-      (p, q) =>
-        badness(q.severity) - badness(p.severity) || (q.measured?.value ?? 0) - (p.measured?.value ?? 0),
-    )
+    .toSorted((p, q) => rank(p) - rank(q) || (q.measured?.value ?? 0) - (p.measured?.value ?? 0))
     .slice(0, 1)
 }
 

@@ -1,5 +1,5 @@
 import type { LengthStyle } from '../../length/precision.ts'
-import type { Finding, Place, Severity } from '../finding.ts'
+import { type Finding, type Place, type Severity, severities } from '../finding.ts'
 import { locate } from '../locate.ts'
 import { sentence } from '../sentence.ts'
 import { visible } from '../visible.ts'
@@ -78,7 +78,7 @@ function quotation(
 function counts(findings: readonly Finding[]): string {
   if (findings.length === 0) return 'nothing found'
   const of = (severity: Severity) => findings.filter(finding => finding.severity === severity).length
-  return (['error', 'warning', 'note'] as const)
+  return severities
     .map(severity => ({ severity, count: of(severity) }))
     .filter(({ count }) => count > 0)
     .map(({ severity, count }) => `${count} ${severity}${count === 1 ? '' : 's'}`)
