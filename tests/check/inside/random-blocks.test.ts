@@ -145,12 +145,15 @@ function distanceBetween(a: Turned, b: Turned, block: Block): Between {
   }
 }
 
-/** Two about one axis, or a deeper hole in a wide one that goes straight down: those are wanted so. */
+/**
+ * Two about one axis, a hole in a wide one that goes straight down, or a narrow one deeper than the wide one that it
+ * comes out in, bored from the face across: those are wanted so.
+ */
 function areWantedSo(a: Turned, b: Turned): boolean {
   const parallel = Math.abs(dot(a.into, b.into)) > 1 - 1e-9
   const between = cross(minus(b.from, a.from), a.into)
   if (parallel && Math.hypot(between.x, between.y, between.z) < 1e-6) return true
-  return isRecess(a, b) || isRecess(b, a)
+  return isRecess(a, b) || isRecess(b, a) || isStep(a, b) || isStep(b, a)
 }
 
 /** Whether a plain, straight hole takes in another's rim on their face. */
@@ -163,4 +166,16 @@ function isRecess(outer: Turned, inner: Turned): boolean {
   return (
     Math.abs(dot(p, outer.into)) < 1e-9 && apart + Math.max(...inner.profile.map(([, r]) => r)) / 2 < wide
   )
+}
+
+/** Whether of two plain, straight holes of front and back the narrow one, which is the deeper, lies within the wide one. */
+function isStep(outer: Turned, inner: Turned): boolean {
+  const plain = [outer, inner].map(({ into, profile: [rim, end] }) => ({
+    isPlain: Math.abs(into.z) === 1 && end![1] === rim![1],
+    radius: rim![1],
+    depth: end![0],
+  }))
+  const [wide, narrow] = [plain[0]!, plain[1]!]
+  const aside = Math.hypot(inner.from.x - outer.from.x, inner.from.y - outer.from.y)
+  return wide.isPlain && narrow.isPlain && aside + narrow.radius <= wide.radius && narrow.depth > wide.depth
 }
