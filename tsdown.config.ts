@@ -18,15 +18,25 @@ const withoutBrotli = {
 export default defineConfig([
   {
     ...common,
-    // The command starts fast as one small bundle. pdfkit is in a file of its own, which is loaded when a PDF is
-    // written; the font is read as files.
-    entry: { paperjig: 'src/cli/paperjig.ts' },
-    outDir: 'dist/cli',
+    // The command, as scripts of which the build can keep what the engine compiles. Those for one command, and pdfkit,
+    // are loaded when they are wanted; the fonts are read as files.
+    entry: { command: 'src/cli/run.ts' },
+    format: 'cjs',
+    outDir: 'dist/command',
     platform: 'node',
     dts: false,
     minify: true,
     plugins: [withoutBrotli],
     deps: { alwaysBundle: [/./], onlyBundle: false },
+  },
+  {
+    ...common,
+    // What is called, and what the last step of the build calls.
+    entry: { paperjig: 'src/cli/paperjig.ts', 'keep-compiled': 'src/cli/compiled/keep.ts' },
+    outDir: 'dist/cli',
+    platform: 'node',
+    dts: false,
+    minify: true,
   },
   {
     ...common,

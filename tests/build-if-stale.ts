@@ -9,7 +9,7 @@ const root = fileURLToPath(new URL('../', import.meta.url))
 export default function buildIfStale(): void {
   const built = statSync(builtCommand, { throwIfNoEntry: false })?.mtimeMs ?? 0
   if (youngest() < built) return
-  const build = spawnSync('npm', ['run', '--silent', 'build', '--', '--logLevel', 'error'], {
+  const build = spawnSync('npm', ['run', '--silent', 'build'], {
     cwd: root,
     encoding: 'utf8',
   })

@@ -50,7 +50,9 @@ verdict()
 function stageTable(): void {
   const runs = measured.stages.map(({ out }) => JSON.parse(out) as Record<string, number>)
   const stages = Object.keys(runs[0]!)
-  console.log('One cold run of print, stage by stage, in ms:')
+  console.log(
+    'One cold run, stage by stage, in ms, without the compiled functions that the build keeps for the command:',
+  )
   for (const stage of stages) {
     console.log(
       `  ${median(runs.map(one => one[stage]!))

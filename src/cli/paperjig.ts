@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import process from 'node:process'
+import { loadCommand } from './compiled/load.ts'
 import { optimiseLater } from './optimise-later.ts'
-import { run } from './run.ts'
 
 optimiseLater()
 
@@ -12,4 +12,4 @@ for (const stream of [process.stdout, process.stderr]) {
   })
 }
 
-process.exitCode = await run(process.argv.slice(2), process)
+process.exitCode = await loadCommand().run(process.argv.slice(2), process)
