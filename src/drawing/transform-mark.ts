@@ -1,16 +1,28 @@
 import { apply, type Matrix, shift } from '../geometry/shape/matrix.ts'
 import { transformContour, transformRegion } from '../geometry/shape/transform.ts'
+import { fillMark, pathMark, textMark } from './make-mark.ts'
 import type { Mark } from './mark.ts'
 
 /** A mark at another place; `matrix` is a shift with a turn, and lettering turns with it. */
 export function transformMark(mark: Mark, matrix: Matrix): Mark {
   switch (mark.kind) {
     case 'path':
-      return { ...mark, contours: mark.contours.map(contour => transformContour(contour, matrix)) }
+      return pathMark(
+        mark,
+        mark.role,
+        mark.contours.map(contour => transformContour(contour, matrix)),
+      )
     case 'fill':
-      return { ...mark, regions: mark.regions.map(region => transformRegion(region, matrix)) }
+      return fillMark(
+        mark,
+        mark.regions.map(region => transformRegion(region, matrix)),
+      )
     case 'text':
-      return { ...mark, at: apply(matrix, mark.at), angle: mark.angle + Math.atan2(matrix.b, matrix.a) }
+      return textMark(mark, mark.words, apply(matrix, mark.at), mark.height, {
+        align: mark.align,
+        angle: mark.angle + Math.atan2(matrix.b, matrix.a),
+        weight: mark.weight,
+      })
   }
 }
 

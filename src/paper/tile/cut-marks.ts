@@ -1,3 +1,4 @@
+import { fillMark, pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { textBox } from '../../drawing/text-box.ts'
 import { clipPaths } from '../../geometry/cut/clip-path.ts'
@@ -27,13 +28,13 @@ function markCutter(mark: Mark, fonts: Fonts): (window: Bounds) => readonly Mark
     const boxed = mark.regions.map(region => ({ piece: region, box: regionBounds(region) }))
     return window => {
       const regions = cutEach(boxed, window, cutRegion)
-      return regions.length === 0 ? [] : [{ ...mark, regions }]
+      return regions.length === 0 ? [] : [fillMark(mark, regions)]
     }
   }
   const boxed = mark.contours.map(contour => ({ piece: contour, box: contourBounds(contour) }))
   return window => {
     const contours = cutEach(boxed, window, cutContour)
-    return contours.length === 0 ? [] : [{ ...mark, contours }]
+    return contours.length === 0 ? [] : [pathMark(mark, mark.role, contours)]
   }
 }
 

@@ -1,4 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
+import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
@@ -51,7 +52,9 @@ function templatesOf(hand: Served, context: SheetContext): readonly Sheet[] {
 
 function renamed(marks: readonly Mark[], name: string): readonly Mark[] {
   return marks.map(mark =>
-    mark.kind === 'text' && mark.subject === 'piece' ? { ...mark, words: [name] } : mark,
+    mark.kind === 'text' && mark.subject === 'piece'
+      ? textMark(mark, [name], mark.at, mark.height, mark)
+      : mark,
   )
 }
 
