@@ -1,13 +1,13 @@
 import { spawnSync } from 'node:child_process'
 import { readdirSync, statSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { builtCommand } from './cli/built-command.ts'
+import { builtLast } from './cli/built-command.ts'
 
 const root = fileURLToPath(new URL('../', import.meta.url))
 
 /** The tests of the command run what users run; this builds it where a source is younger than the build. */
 export default function buildIfStale(): void {
-  const built = statSync(builtCommand, { throwIfNoEntry: false })?.mtimeMs ?? 0
+  const built = statSync(builtLast, { throwIfNoEntry: false })?.mtimeMs ?? 0
   if (youngest() < built) return
   const build = spawnSync('npm', ['run', '--silent', 'build'], {
     cwd: root,

@@ -6,6 +6,7 @@ import { offsetRegion } from '../geometry/offset/index.ts'
 import type { Bounds, Contour } from '../geometry/shape/contour.ts'
 import { failure, type Outcome, success } from '../geometry/shape/outcome.ts'
 import type { Drawing } from './drawing.ts'
+import { pathMark } from './make-mark.ts'
 import type { Mark } from './mark.ts'
 import { shapesOf } from './shapes.ts'
 
@@ -50,7 +51,8 @@ export function compensateKerf(drawing: Drawing, kerf: number): Outcome<Compensa
       if (contours.length !== 1) tooNarrow.add(mark.subject ?? drawing.id)
       moved.set(shape, contours)
     }
-    marks.push({ ...mark, contours: mark.contours.flatMap(c => moved.get(c) ?? [c]) })
+    const contours = mark.contours.flatMap(c => moved.get(c) ?? [c])
+    marks.push(pathMark(mark, mark.role, contours))
   }
   return success({
     drawing: { ...drawing, marks, bounds: grown(drawing.bounds, kerf / 2) },

@@ -3,7 +3,7 @@ import type { Point } from '../geometry/shape/point.ts'
 import { polyline } from '../geometry/shape/polygon.ts'
 import type { Words } from '../text/words.ts'
 import type { LineRole } from './line-role.ts'
-import type { Fill, Layer, Mark, Path, Text } from './mark.ts'
+import type { Layer, Mark, Text } from './mark.ts'
 
 /*
  * Marks are written out key by key, with and without a subject: the engine gives an object that is begun by spreading
@@ -13,11 +13,7 @@ import type { Fill, Layer, Mark, Path, Text } from './mark.ts'
 /** Where a mark belongs: its layer and, where it has one, its subject. */
 export type Belongs = { readonly layer: Layer; readonly subject?: string }
 
-export function pathMark(
-  { layer, subject }: Belongs,
-  role: LineRole,
-  contours: readonly Contour[],
-): Mark & Path {
+export function pathMark({ layer, subject }: Belongs, role: LineRole, contours: readonly Contour[]): Mark {
   if (subject === undefined) return { kind: 'path', layer, role, contours }
   return { kind: 'path', layer, subject, role, contours }
 }
@@ -35,7 +31,7 @@ export function linesMark(
   )
 }
 
-export function fillMark({ layer, subject }: Belongs, regions: readonly Region[]): Mark & Fill {
+export function fillMark({ layer, subject }: Belongs, regions: readonly Region[]): Mark {
   if (subject === undefined) return { kind: 'fill', layer, regions }
   return { kind: 'fill', layer, subject, regions }
 }
@@ -47,7 +43,7 @@ export function textMark(
   at: Point,
   height: number,
   { align = 'start', angle = 0, weight = 'regular' }: Partial<Pick<Text, 'align' | 'angle' | 'weight'>> = {},
-): Mark & Text {
+): Mark {
   if (subject === undefined) return { kind: 'text', layer, words, at, height, align, angle, weight }
   return { kind: 'text', layer, subject, words, at, height, align, angle, weight }
 }

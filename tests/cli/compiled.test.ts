@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { compiledOf, scriptsOf, wrapped } from '../../src/cli/compiled/scripts.ts'
+import { laterFlag } from '../../src/cli/optimise-later.ts'
 import { builtScripts } from './built-command.ts'
 
 let folder = ''
@@ -56,9 +57,9 @@ describe('scripts that are kept compiled', () => {
     const names = readdirSync(builtScripts).filter(name => name.endsWith('.compiled'))
     expect(names.length).toBeGreaterThan(5)
     const child = `
-      require('node:v8').setFlagsFromString('--interrupt-budget=500000')
+      require('node:v8').setFlagsFromString(process.argv[1])
       const { readFileSync } = require('node:fs')
-      const [folder, before, after, ...names] = process.argv.slice(1)
+      const [folder, before, after, ...names] = process.argv.slice(2)
       const refused = names.filter(name => {
         const source = readFileSync(folder + '/' + name.replace('.compiled', ''), 'utf8')
         const cachedData = readFileSync(folder + '/' + name)
@@ -66,9 +67,13 @@ describe('scripts that are kept compiled', () => {
       })
       console.log(JSON.stringify(refused))`
     const [before, after] = wrapped('|').split('|') as [string, string]
-    const done = spawnSync(process.execPath, ['-e', child, builtScripts, before, after, ...names], {
-      encoding: 'utf8',
-    })
+    const done = spawnSync(
+      process.execPath,
+      ['-e', child, '--', laterFlag, builtScripts, before, after, ...names],
+      {
+        encoding: 'utf8',
+      },
+    )
     expect(done.stderr).toBe('')
     expect(JSON.parse(done.stdout)).toEqual([])
   })

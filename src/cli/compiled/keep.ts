@@ -16,24 +16,28 @@ import { loadCommand } from './load.ts'
  */
 
 const plan = fileURLToPath(new URL('../../examples/cliff-railway/cliff-railway.yaml', import.meta.url))
-const folder = mkdtempSync(join(tmpdir(), 'paperjig-'))
 optimiseLater()
 // the engine forgets functions that it has not run for a while
 setFlagsFromString('--no-flush-bytecode')
 const { run, scripts } = loadCommand()
-const calls = [
-  ['--help'],
-  ['check', plan],
-  ['svg', plan, '-o', folder],
-  ['print', plan, '-o', join(folder, 'demo.pdf')],
-]
-for (const words of calls) {
-  if ((await run(words, quiet())) === exitCode.unusable) throw new Error(`paperjig ${words.join(' ')} failed`)
+const folder = mkdtempSync(join(tmpdir(), 'paperjig-'))
+try {
+  const calls = [
+    ['--help'],
+    ['check', plan],
+    ['svg', plan, '-o', folder],
+    ['print', plan, '-o', join(folder, 'demo.pdf')],
+  ]
+  for (const words of calls) {
+    if ((await run(words, quiet())) === exitCode.unusable)
+      throw new Error(`paperjig ${words.join(' ')} failed`)
+  }
+} finally {
+  rmSync(folder, { recursive: true })
 }
 // what is kept is taken only under the flags under which it was kept
 setFlagsFromString('--flush-bytecode')
 scripts.keep()
-rmSync(folder, { recursive: true })
 
 function quiet(): Shell {
   const nowhere = new Writable({ write: (_piece, _encoding, done) => done() })

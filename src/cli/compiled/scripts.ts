@@ -1,6 +1,6 @@
 import { readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { dirname, join } from 'node:path'
+import { join } from 'node:path'
 import { Script } from 'node:vm'
 
 /** The scripts of a folder, each loaded when it is first asked for. */
@@ -17,6 +17,9 @@ export type Scripts = {
  * does not, and where there are none, it compiles as always.
  */
 export function scriptsOf(folder: string): Scripts {
+  const outside = createRequire(join(folder, 'scripts.cjs'))
+  const require = (wanted: string): unknown =>
+    wanted.startsWith('./') ? load(wanted.slice(2)) : outside(wanted)
   const loaded = new Map<string, { readonly script: Script; readonly module: { exports: unknown } }>()
   const load = (name: string): unknown => {
     const known = loaded.get(name)
@@ -29,10 +32,7 @@ export function scriptsOf(folder: string): Scripts {
     })
     const module = { exports: {} }
     loaded.set(name, { script, module })
-    const outside = createRequire(path)
-    const require = (wanted: string): unknown =>
-      wanted.startsWith('./') ? load(wanted.slice(2)) : outside(wanted)
-    script.runInThisContext()(module.exports, require, module, path, dirname(path))
+    script.runInThisContext()(module.exports, require, module, path, folder)
     return module.exports
   }
   return {

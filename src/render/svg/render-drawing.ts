@@ -1,4 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
+import { pathMark } from '../../drawing/make-mark.ts'
 import type { Layer, Mark } from '../../drawing/mark.ts'
 import { shapesOf } from '../../drawing/shapes.ts'
 import { textBox } from '../../drawing/text-box.ts'
@@ -44,7 +45,7 @@ export function renderSvgDrawing(
     if (mark.kind === 'text') return text === undefined ? [] : [mark]
     if (mark.layer === 'engrave') return engraving ? [mark] : []
     const contours = layers.includes(mark.layer) ? shapesOf(mark) : []
-    return mark.kind === 'path' && contours.length > 0 ? [{ ...mark, contours }] : []
+    return mark.kind === 'path' && contours.length > 0 ? [pathMark(mark, mark.role, contours)] : []
   })
   const boxes = marks.flatMap(mark => boxesOf(mark, text))
   const bounds = boxes.length > 0 ? boxes.reduce(joinBounds, noBounds) : drawing.bounds

@@ -17,7 +17,7 @@ export type DimensionText = {
 
 /** Large lettering, readable at arm's length; `upward` turns it to read from the bottom to the top. */
 export function dimensionText(words: Words, edge: Edge, upward: boolean, fonts: Fonts): DimensionText {
-  const { extent, markAt } = label(fonts, words, lettering.large, 'dimension', { upward })
+  const { extent, markAt } = label(fonts, words, lettering.large, 'dimension', { layer: 'dimension', upward })
   const level = isLevel(edge)
   const across = level ? extent.height : extent.width
   return {
@@ -25,8 +25,7 @@ export function dimensionText(words: Words, edge: Edge, upward: boolean, fonts: 
     across,
     put: (along, near) => {
       const middle = pointBeside(edge, along, near + across / 2)
-      const mark = markAt(middle)
-      return { mark: { ...mark, layer: 'dimension' }, box: boxAbout(middle, extent) }
+      return { mark: markAt(middle), box: boxAbout(middle, extent) }
     },
   }
 }

@@ -1,5 +1,5 @@
 import { textMark } from '../../drawing/make-mark.ts'
-import type { Mark } from '../../drawing/mark.ts'
+import type { Layer, Mark } from '../../drawing/mark.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts, Weight } from '../../text/fonts.ts'
 import { layOut } from '../../text/lay-out.ts'
@@ -9,16 +9,20 @@ import type { Extent } from './find-place.ts'
 /** A line of text that can be put about a middle: how large it is, and its mark there. */
 export type Label = { readonly extent: Extent; readonly markAt: (middle: Point) => Mark }
 
-/** `upward` turns it to read from the bottom to the top. */
+/** `upward` turns it to read from the bottom to the top; its layer is that of words unless it is said otherwise. */
 export function label(
   fonts: Fonts,
   words: Words,
   height: number,
   subject: string,
-  { weight = 'regular', upward = false }: { readonly weight?: Weight; readonly upward?: boolean } = {},
+  {
+    layer = 'text',
+    weight = 'regular',
+    upward = false,
+  }: { readonly layer?: Layer; readonly weight?: Weight; readonly upward?: boolean } = {},
 ): Label {
   const { width, ascent, descent } = layOut(fonts[weight], words, height)
-  const belongs = { layer: 'text', subject } as const
+  const belongs = { layer, subject }
   // the base line lies this far below the middle of what the line takes
   const below = (ascent - descent) / 2
   if (upward) {
