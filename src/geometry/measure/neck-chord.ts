@@ -31,8 +31,8 @@ export type Stretch = {
 
 const fullTurn = 2 * Math.PI
 
-/** An edge and the one before it, so the corner where it starts is known. The wood is to the left of both. */
-export type Edge = { readonly before: Segment; readonly segment: Segment }
+/** An edge between its neighbours, so the corners where it starts and ends are known. The wood is to the left of all. */
+export type Edge = { readonly before: Segment; readonly segment: Segment; readonly after: Segment }
 
 /**
  * The cuts between two edges, or between their starting corners, that cannot be shortened by sliding their
@@ -44,15 +44,19 @@ export type Edge = { readonly before: Segment; readonly segment: Segment }
  */
 export function neckChords(a: Edge, b: Edge): readonly Chord[] {
   const chords: Chord[] = []
-  const add = (chord: Chord | undefined) => {
-    if (chord !== undefined && chord.width > coincident) chords.push(chord)
+  const add = (chord: Chord | undefined, bendA: number, bendB: number) => {
+    if (chord === undefined || !(chord.width > coincident)) return
+    const { first, second } = chord
+    if (restsAtJoint(a, first, second, bendB) && restsAtJoint(b, second, first, bendA)) chords.push(chord)
   }
-  add(acrossEdges(a.segment, b.segment))
-  add(fromCorner(a, b))
-  add(flip(fromCorner(b, a)))
+  add(acrossEdges(a.segment, b.segment), curvature(a.segment), curvature(b.segment))
+  add(fromCorner(a, b), Infinity, curvature(b.segment))
+  add(flip(fromCorner(b, a)), curvature(a.segment), Infinity)
   const p = a.segment.from
   const q = b.segment.from
-  if (opensToward(a, q) && opensToward(b, p)) add({ first: p, second: q, width: distance(p, q) })
+  const chord = { first: p, second: q, width: distance(p, q) }
+  if (turnsRight(a) && turnsRight(b) && leavesSquare(a, q) && leavesSquare(b, p))
+    add(chord, Infinity, Infinity)
   return chords
 }
 
@@ -68,26 +72,61 @@ function flip(chord: Chord | undefined): Chord | undefined {
   return { ...turned, stretch: { ...stretch, cutAt } }
 }
 
-/** From the starting corner of `a` to the inside of the edge of `b`. */
+/** From the starting corner of `a` to the edge of `b`, but not to where that ends: there the next one starts. */
 function fromCorner(a: Edge, b: Edge): Chord | undefined {
   const corner = a.segment.from
-  if (corner === b.segment.from || corner === b.segment.to) return undefined
+  if (!turnsRight(a)) return undefined
   const { point, distance: width } = nearestOnSegment(b.segment, corner)
-  if (point === b.segment.from || point === b.segment.to) return undefined
-  if (!opensToward(a, point) || !leadsLeft(b.segment, point, corner)) return undefined
+  if (meets(point, b.segment.to)) return undefined
+  if (!leavesSquare(a, point) || !leadsLeft(b.segment, point, corner)) return undefined
   return { first: corner, second: point, width }
 }
 
-/**
- * Whether the boundary turns right at the edge's start, and `p` lies within the opening there: neither way
- * along the boundary leads nearer to it. An end that would move by less than `coincident` has arrived.
- */
-function opensToward({ before, segment }: Edge, p: Point): boolean {
+/** Whether the boundary turns right where the edge starts: the corner points into the wood. */
+function turnsRight({ before, segment }: Edge): boolean {
   const arrive = tangentAt(before, 1)
   const leave = tangentAt(segment, 0)
-  if (!(arrive.x * leave.y - arrive.y * leave.x < 0)) return false
-  const to = between(segment.from, p)
-  return dot(to, arrive) >= -coincident && dot(to, leave) <= coincident
+  return arrive.x * leave.y - arrive.y * leave.x < 0
+}
+
+/** Whether the edge does not lead from its start nearer to `p`. */
+function leavesSquare({ segment }: Edge, p: Point): boolean {
+  return !leadsNearer(segment, segment.from, p, Infinity)
+}
+
+/**
+ * Whether a cut's end that has come to a joint stays there: the neighbour beyond the joint leads no nearer to the
+ * other end. Rounding puts an end beside a joint as well as on it, so the joint is told by distance.
+ */
+function restsAtJoint({ before, segment, after }: Edge, end: Point, other: Point, bend: number): boolean {
+  if (meets(end, segment.from) && leadsNearer(before, segment.from, other, bend)) return false
+  return !(meets(end, segment.to) && leadsNearer(after, segment.to, other, bend))
+}
+
+/**
+ * Whether going along `s` from its end `start` leads nearer to the other end of a cut, which slides along an edge
+ * of curvature `bend`, or stands on a corner: `Infinity`. An end that would move by less than `coincident` has
+ * arrived; then the second derivative decides, which over a millimetre has to take away `coincident` to count.
+ */
+function leadsNearer(s: Segment, start: Point, other: Point, bend: number): boolean {
+  const forward = meets(start, s.from)
+  const tangent = tangentAt(s, forward ? 0 : 1)
+  const to = between(start, other)
+  const gain = forward ? dot(to, tangent) : -dot(to, tangent)
+  if (Math.abs(gain) > coincident) return gain > 0
+  const width = distance(start, other)
+  const k = curvature(s)
+  const second = bend === Infinity ? 1 / width + k : k + bend + width * k * bend
+  return second / 2 < -coincident
+}
+
+/** Per millimetre, positive where the edge bulges into the wood. */
+function curvature(s: Segment): number {
+  return s.kind === 'line' ? 0 : -s.turn / s.radius
+}
+
+function meets(p: Point, q: Point): boolean {
+  return distance(p, q) <= coincident
 }
 
 function acrossEdges(a: Segment, b: Segment): Chord | undefined {
@@ -125,9 +164,9 @@ function acrossLines(a: Line, b: Line): Chord | undefined {
 function acrossLineAndArc(l: Line, a: Arc): Chord | undefined {
   if (a.turn === 1) return undefined
   const foot = nearestOnSegment(l, a.centre)
-  if (foot.point === l.from || foot.point === l.to) return undefined
-  if (!leadsLeft(l, foot.point, a.centre) || !spans(a, foot.point)) return undefined
+  if (!leadsLeft(l, foot.point, a.centre)) return undefined
   const top = onCircle(a, unit(between(a.centre, foot.point)))
+  if (!reaches(a, top)) return undefined
   return { first: foot.point, second: top, width: foot.distance - a.radius }
 }
 
@@ -177,9 +216,14 @@ function angleFrom(start: number, centre: Point, p: Point): number {
 }
 
 function bothSpan(a: Arc, first: Point, b: Arc, second: Point): Chord | undefined {
-  if (!spans(a, first) || !spans(b, second)) return undefined
+  if (!reaches(a, first) || !reaches(b, second)) return undefined
   if (!leadsLeft(a, first, second) || !leadsLeft(b, second, first)) return undefined
   return { first, second, width: distance(first, second) }
+}
+
+/** Whether a point of the arc's circle lies on the arc. */
+function reaches(a: Arc, p: Point): boolean {
+  return spans(a, p) || meets(p, a.from) || meets(p, a.to)
 }
 
 /** The first stretch of directions that two concentric arcs both sweep, in radians. */

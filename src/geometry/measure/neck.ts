@@ -42,7 +42,13 @@ export function narrowestNeck(
   const tree = segmentTree(contours)
   const cones = nodeCones(tree, contours)
   const edges = contours.flatMap(({ segments }) =>
-    segments.map((segment, i): Edge => ({ before: segments.at(i - 1)!, segment })),
+    segments.map(
+      (segment, i): Edge => ({
+        before: segments.at(i - 1)!,
+        segment,
+        after: segments[(i + 1) % segments.length]!,
+      }),
+    ),
   )
   let best: (Chord & { readonly edges: readonly [number, number] }) | undefined
   const worthwhile = (width: number) => best === undefined || width < best.width + coincident

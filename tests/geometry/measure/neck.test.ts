@@ -8,7 +8,7 @@ import { segmentLength } from '../../../src/geometry/measure/length.ts'
 import { type Neck, narrowestNeck } from '../../../src/geometry/measure/neck.ts'
 import { circle } from '../../../src/geometry/shape/circle.ts'
 import type { Contour, Region } from '../../../src/geometry/shape/contour.ts'
-import { apply } from '../../../src/geometry/shape/matrix.ts'
+import { apply, turn } from '../../../src/geometry/shape/matrix.ts'
 import { between, type Point } from '../../../src/geometry/shape/point.ts'
 import { polygon } from '../../../src/geometry/shape/polygon.ts'
 import { rectangle } from '../../../src/geometry/shape/rectangle.ts'
@@ -210,6 +210,66 @@ test('the neck of a rough outline lies inside, cannot be shortened, and dense sa
     }),
     { numRuns: 20 },
   )
+})
+
+/** The outline with the edge parted where the cut's ends lie on it, unless that is its end. */
+function partedAt(outer: Contour, ...places: readonly Neck['first'][]): Contour {
+  const segments = outer.segments.flatMap((s, i) => {
+    const place = places.find(({ segment }) => segment === i)
+    if (place === undefined || segmentLength(s) < 1e-3) return [s]
+    const at = place.point
+    const beside = (p: Point) => Math.hypot(at.x - p.x, at.y - p.y) < 1e-4
+    if (beside(s.from) || beside(s.to)) return [s]
+    if (s.kind === 'line') return [line(s.from, at), line(at, s.to)]
+    return [arc(s.from, at, s.centre, s.turn), arc(at, s.to, s.centre, s.turn)]
+  })
+  return { segments, closed: true }
+}
+
+test('a joint where a cut ends changes nothing: it is told by its distance, not by rounding', () => {
+  fc.assert(
+    fc.property(anyOutline, outer => {
+      const neck = narrowestNeck(solid(outer))
+      fc.pre(neck !== undefined)
+      for (const places of [[neck.first], [neck.second], [neck.first, neck.second]]) {
+        const again = narrowestNeck(solid(partedAt(outer, ...places)))
+        expect(Math.abs(again!.width - neck.width)).toBeLessThan(1e-9)
+      }
+    }),
+  )
+  // the joint of two lines right below the bottom of a bite from above
+  const [a, b, c, d, e, f, g] = points(0, 0, 50, 0, 100, 0, 100, 40, 60, 40, 40, 40, 0, 40)
+  const bite = arc(e!, f!, { x: 50, y: 40 }, -1)
+  const jointed = [line(a!, b!), line(b!, c!), line(c!, d!), line(d!, e!), bite, line(f!, g!), line(g!, a!)]
+  const widths = [0, 0.3, 1, 2, 3].map(angle => {
+    const turned = transformRegion(solid({ segments: jointed, closed: true }), turn(angle))
+    return narrowestNeck(turned)!.width
+  })
+  for (const width of widths) expect(width).toBeCloseTo(30, 9)
+})
+
+test('a foot that rounding puts beside the end of an edge is no neck when the cut gets shorter round that corner', () => {
+  // across from the corner at (−32, −24) the foot on the edge of (32, 24) lies 1e-13 mm before its end
+  const p = points(
+    40.00000105146249,
+    0,
+    32.3606797749979,
+    23.511410091698927,
+    12.360679774997898,
+    38.04226065180614,
+  )
+  const q = points(-18.13302378336238, 55.80770877726174, -32.36067977499789, 23.51141009169893, -40, 0)
+  const r = points(-32.360679774997955, -23.511410091698963, -12.360679774997902, -38.04226065180614)
+  const s = points(12.36067977499789, -38.042260651806146, 32.36067977499789, -23.511410091698934)
+  const outer = polygon([...p, ...q, ...r, ...s])
+  const arcs = [
+    arc(p[1]!, p[2]!, { x: -159.20229797354168, y: -219.12316462824742 }, 1),
+    arc(p[2]!, q[0]!, { x: -90.71337944531139, y: -103.82701484977335 }, 1),
+  ]
+  const segments = outer.segments.map((edge, i) => arcs[i - 1] ?? edge)
+  const region = solid({ segments, closed: true })
+  const neck = narrowestNeck(region)
+  if (neck !== undefined) expect(cannotBeShortened(region, neck)).toBe(true)
 })
 
 test('of the necks that are taken by their direction the narrowest is given', () => {
