@@ -66,12 +66,11 @@ export function visitPairs(tree: BoxTree, visit: (i: number, j: number) => void)
   const { order, boxes, levelStart, levelCount } = tree
 
   const within = (level: number, node: number): void => {
-    if (level === 0) return
     const below = level - 1
     const from = node * fanOut
     const to = Math.min(levelCount[below]!, from + fanOut)
     for (let i = from; i < to; i++) {
-      within(below, i)
+      if (below > 0) within(below, i)
       for (let j = i + 1; j < to; j++) if (meet(below, i, j)) across(below, i, j)
     }
   }
@@ -119,7 +118,7 @@ export function visitPairs(tree: BoxTree, visit: (i: number, j: number) => void)
     }
   }
 
-  within(levelStart.length - 1, 0)
+  if (levelStart.length > 1) within(levelStart.length - 1, 0)
 }
 
 /** A stretch of a level line, from left to right, in mm. */

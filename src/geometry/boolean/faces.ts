@@ -1,6 +1,6 @@
 import type { BoxTree } from './box-tree.ts'
 import type { Graph } from './graph.ts'
-import { castThrough, edgeHeight } from './level-line.ts'
+import { castThrough, edgeHeight, mostHeight } from './level-line.ts'
 import { linkParts } from './link-parts.ts'
 import { int32Array, type Memory } from './memory.ts'
 import type { Pack } from './pack.ts'
@@ -8,8 +8,8 @@ import { agrees, type Links, type Rings, settleParts } from './parts.ts'
 import type { Edges } from './split.ts'
 
 /**
- * The faces of the arrangement. A face is bounded by one or more rings of half-edges; `ring` names the ring of
- * a half-edge (−1 for one that is gone), `first` and `second` are the winding numbers in a ring's face.
+ * The faces of the arrangement. A face is bounded by one or more rings of half-chains; `ring` names the ring of
+ * a half-chain (−1 for one that is gone), `first` and `second` are the winding numbers in a ring's face.
  * `sameFace` lists pairs of rings of different parts of the arrangement that bound one face; `ringCount` stands
  * in it for what lies far away.
  */
@@ -28,7 +28,7 @@ export type Contradiction = { readonly reason: string; readonly x: number; reado
  * Finds the rings, and every face's winding numbers.
  *
  * Across an edge the winding numbers change by what the edge carries, so within a connected part one face gives
- * all the others, and every edge is checked. A level line from each part's tallest edge to its neighbour on the
+ * all the others, and every chain is checked. A level line from each part's tallest edge to its neighbour on the
  * left says in which face of the rest it lies: between two hits one after the other on that line there is one
  * face, and left of the last there is none. Every one of these equations is checked too, and others along level
  * lines through everything, so an arrangement that is not a map of the plane is found out.
@@ -41,7 +41,7 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
   const second = int32Array(pack.memory, ringCount + 1)
   const part = int32Array(pack.memory, ringCount + 1).fill(-1)
   const tallest: number[] = []
-  const { next, first: across1, second: across2 } = graph
+  const { chains, next, first: across1, second: across2 } = graph
 
   const whereIs = (e: number): { x: number; y: number } => ({
     x: pack.x[edges.from[e]!]!,
@@ -63,20 +63,21 @@ export function findFaces(pack: Pack, edges: Edges, graph: Graph, tree: BoxTree)
       const begin = ringStart[r]!
       let h = begin
       do {
-        const e = h >> 1
+        const c = h >> 1
         const sign = h & 1 ? -1 : 1
         const over = ring[h ^ 1]!
-        const w1 = here1 - sign * across1[e]!
-        const w2 = here2 - sign * across2[e]!
+        const w1 = here1 - sign * across1[c]!
+        const w2 = here2 - sign * across2[c]!
         if (part[over] === -1) {
           part[over] = p
           first[over] = w1
           second[over] = w2
           waiting.push(over)
         } else if (first[over] !== w1 || second[over] !== w2) {
-          return { reason: 'the windings round a vertex do not agree', ...whereIs(e) }
+          return { reason: 'the windings round a vertex do not agree', ...whereIs(chains.start[c]!) }
         }
-        if ((h & 1) === 0) {
+        for (let e = chains.start[c]!; (h & 1) === 0 && e < chains.start[c + 1]!; e++) {
+          if (mostHeight(pack, edges, e) <= height) continue
           const tallness = edgeHeight(pack, edges, e)
           if (tallness > height) {
             height = tallness

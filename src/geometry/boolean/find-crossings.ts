@@ -191,20 +191,20 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
     const ux = bx - ax
     const uy = by - ay
     const lengthSquared = ux * ux + uy * uy
-    const length = Math.sqrt(lengthSquared)
-    if (length === 0) return
+    if (lengthSquared === 0) return
     const cx = centreX[j]!
     const cy = centreY[j]!
     const r = radius[j]!
-    const aside = Math.abs(ux * (cy - ay) - uy * (cx - ax))
-    if (aside > (r + 2 * snap) * length) return
-    const slack = snap * length
+    const aside = ux * (cy - ay) - uy * (cx - ax)
+    const far = r + 2 * snap
+    if (aside * aside > far * far * lengthSquared) return
     if (a !== p && a !== q) endOnArc(a, j)
     if (b !== p && b !== q) endOnArc(b, j)
     const atP = ux * (y[p]! - ay) - uy * (x[p]! - ax)
     const atQ = ux * (y[q]! - ay) - uy * (x[q]! - ax)
-    if (Math.abs(atP) <= slack && p !== a && p !== b) endOnLine(p, i)
-    if (Math.abs(atQ) <= slack && q !== a && q !== b) endOnLine(q, i)
+    const slack = reach * lengthSquared
+    if (atP * atP <= slack && p !== a && p !== b) endOnLine(p, i)
+    if (atQ * atQ <= slack && q !== a && q !== b) endOnLine(q, i)
     // neighbours that share a vertex meet once more only if the line goes into the circle there
     if ((a === p || a === q) && ux * (cx - ax) + uy * (cy - ay) <= 0) return
     if ((b === p || b === q) && ux * (cx - bx) + uy * (cy - by) >= 0) return

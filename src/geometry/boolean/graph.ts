@@ -1,3 +1,4 @@
+import { type Chains, chainEdges, firstOf, halfChainOf } from './chains.ts'
 import { bulge } from './edge-turn.ts'
 import { int32Array } from './memory.ts'
 import type { Pack } from './pack.ts'
@@ -5,35 +6,37 @@ import { createSpokeSorter } from './sort-spokes.ts'
 import type { Edges } from './split.ts'
 
 /**
- * The arrangement as a graph. Half-edge 2e runs along edge e, 2e + 1 back along it. `next` leads round the face
- * on the left of a half-edge. An edge that coincides with another is `merged` into it, and one that changes no
- * winding number is left out; neither has half-edges then.
+ * The arrangement as a graph of chains of edges. `next` leads round the face on the left of a half-chain. A chain
+ * of one edge that coincides with another is merged into it, and one that changes no winding number is left out; the
+ * `next` of their halves is −1.
  */
 export type Graph = {
+  readonly chains: Chains
   readonly next: Int32Array
-  /** By how much the winding numbers are larger on the left of an edge. */
+  /** By how much the winding numbers are larger on the left of a chain. */
   readonly first: Int32Array
   readonly second: Int32Array
-  /** The edge that stands for an edge: itself, the one it was merged into, or −1 where nothing is left. */
+  /** The chain that stands for a chain: itself, the one it was merged into, or −1 where nothing is left. */
   readonly standsFor: Int32Array
 }
 
-/** Merges coinciding edges, sorts the others round every vertex (two need no sorting) and links them. */
+/** Merges coinciding edges, sorts the others round every vertex (two need no sorting) and links their chains. */
 export function buildGraph(pack: Pack, edges: Edges, snap: number): Graph {
-  const m = edges.count
-  const first = int32Array(pack.memory, m)
-  const second = int32Array(pack.memory, m)
-  const standsFor = int32Array(pack.memory, m)
-  const next = int32Array(pack.memory, 2 * m)
-  for (let e = 0; e < m; e++) {
-    const s = edges.segment[e]!
-    first[e] = pack.first[s]!
-    second[e] = pack.second[s]!
-    standsFor[e] = e
+  const chains = chainEdges(pack, edges)
+  const n = chains.count
+  const first = int32Array(pack.memory, n)
+  const second = int32Array(pack.memory, n)
+  const standsFor = int32Array(pack.memory, n)
+  const next = int32Array(pack.memory, 2 * n)
+  for (let c = 0; c < n; c++) {
+    const s = edges.segment[chains.start[c]!]!
+    first[c] = pack.first[s]!
+    second[c] = pack.second[s]!
+    standsFor[c] = c
   }
-  let spokes = gatherSpokes(pack, edges, standsFor)
-  if (mergeEdges(pack, edges, spokes, first, second, standsFor, snap))
-    spokes = gatherSpokes(pack, edges, standsFor)
+  const graph: Graph = { chains, next, first, second, standsFor }
+  let spokes = gatherSpokes(pack, edges, graph)
+  if (mergeEdges(pack, edges, graph, spokes, snap)) spokes = gatherSpokes(pack, edges, graph)
 
   next.fill(-1)
   const { start, spoke } = spokes
@@ -43,46 +46,45 @@ export function buildGraph(pack: Pack, edges: Edges, snap: number): Graph {
     const end = start[v + 1]!
     if (end - begin > 2) sortSpokes(begin, end)
     for (let k = begin; k < end; k++) {
-      next[spoke[k]! ^ 1] = spoke[k === begin ? end - 1 : k - 1]!
+      next[halfChainOf(chains, spoke[k]!) ^ 1] = halfChainOf(chains, spoke[k === begin ? end - 1 : k - 1]!)
     }
   }
-  return { next, first, second, standsFor }
+  return graph
 }
 
-/** The half-edges that leave each vertex: those of v stand from start[v] up to start[v + 1]. */
+/** The half-edges with which chains leave each vertex: those of v stand from start[v] up to start[v + 1]. */
 type Spokes = { readonly start: Int32Array; readonly spoke: Int32Array }
 
-function gatherSpokes(pack: Pack, edges: Edges, standsFor: Int32Array): Spokes {
+function gatherSpokes(pack: Pack, edges: Edges, { chains, standsFor }: Graph): Spokes {
   const n = pack.vertexCount
   const start = int32Array(pack.memory, n + 1)
   const fill = int32Array(pack.memory, n)
-  const spoke = int32Array(pack.memory, 2 * edges.count)
-  for (let e = 0; e < edges.count; e++) {
-    if (standsFor[e] !== e) continue
-    start[edges.from[e]! + 1]!++
-    start[edges.to[e]! + 1]!++
+  const spoke = int32Array(pack.memory, 2 * chains.count)
+  for (let c = 0; c < chains.count; c++) {
+    if (standsFor[c] !== c) continue
+    start[edges.from[chains.start[c]!]! + 1]!++
+    start[edges.to[chains.start[c + 1]! - 1]! + 1]!++
   }
   for (let v = 0; v < n; v++) start[v + 1]! += start[v]!
   fill.set(start.subarray(0, n))
-  for (let e = 0; e < edges.count; e++) {
-    if (standsFor[e] !== e) continue
-    spoke[fill[edges.from[e]!]!++] = 2 * e
-    spoke[fill[edges.to[e]!]!++] = 2 * e + 1
+  for (let c = 0; c < chains.count; c++) {
+    if (standsFor[c] !== c) continue
+    spoke[fill[edges.from[chains.start[c]!]!]!++] = firstOf(chains, 2 * c)
+    spoke[fill[edges.to[chains.start[c + 1]! - 1]!]!++] = firstOf(chains, 2 * c + 1)
   }
   return { start, spoke }
 }
 
 /**
  * Merges edges between the same two vertices that nowhere part by more than `snap`: their windings add
- * up, and where these cancel the edge is gone.
+ * up, and where these cancel the edge is gone. An edge of a longer chain has a vertex of its own at one end or the
+ * other and meets no other edge at both.
  */
 function mergeEdges(
   pack: Pack,
   edges: Edges,
+  { chains, first, second, standsFor }: Graph,
   { start, spoke }: Spokes,
-  first: Int32Array,
-  second: Int32Array,
-  standsFor: Int32Array,
   snap: number,
 ): boolean {
   let any = false
@@ -97,39 +99,39 @@ function mergeEdges(
     }
     for (let k = begin; k < end; k++) {
       const h = spoke[k]!
-      const e = h >> 1
-      const w = h & 1 ? edges.from[e]! : edges.to[e]!
-      if (w < v || standsFor[e] !== e) continue
+      const c = chains.of[h >> 1]!
+      const w = h & 1 ? edges.from[h >> 1]! : edges.to[h >> 1]!
+      if (w < v || standsFor[c] !== c) continue
       for (let l = k + 1; l < end; l++) {
         const g = spoke[l]!
-        const f = g >> 1
-        if ((g & 1 ? edges.from[f]! : edges.to[f]!) !== w) {
+        const d = chains.of[g >> 1]!
+        if ((g & 1 ? edges.from[g >> 1]! : edges.to[g >> 1]!) !== w) {
           if (end - begin > 8) break
           continue
         }
-        if (standsFor[f] !== f) continue
+        if (standsFor[d] !== d) continue
         if (Math.abs(bulge(pack, edges, h) - bulge(pack, edges, g)) > snap) continue
         const sign = (h & 1) === (g & 1) ? 1 : -1
         // the lower number stands for both, so a shared edge keeps the name of the first operand's
-        const keep = Math.min(e, f)
-        const gone = Math.max(e, f)
+        const keep = Math.min(c, d)
+        const gone = Math.max(c, d)
         first[keep]! += sign * first[gone]!
         second[keep]! += sign * second[gone]!
         standsFor[gone] = keep
         any = true
-        if (keep !== e) break
+        if (keep !== c) break
       }
     }
   }
   if (!any) return false
-  for (let e = 0; e < edges.count; e++) {
-    let f = e
-    while (standsFor[f]! !== f) f = standsFor[f]!
-    standsFor[e] = f
+  for (let c = 0; c < chains.count; c++) {
+    let d = c
+    while (standsFor[d]! !== d) d = standsFor[d]!
+    standsFor[c] = d
   }
-  for (let e = 0; e < edges.count; e++) {
-    const f = standsFor[e]!
-    if (first[f] === 0 && second[f] === 0) standsFor[e] = -1
+  for (let c = 0; c < chains.count; c++) {
+    const d = standsFor[c]!
+    if (first[d] === 0 && second[d] === 0) standsFor[c] = -1
   }
   return true
 }

@@ -13,7 +13,8 @@
  *    vertex. Signs that decide on given points and are not clear in doubles are taken exactly.
  * 4. `split.ts` joins vertices that follow each other on a segment within `coincident` (a point of the input
  *    stands for the crossings around it) and cuts the segments there.
- * 5. `graph.ts` merges edges that coincide, adding up their windings, and sorts the edges round every vertex.
+ * 5. `chains.ts` takes edges together that follow each other where nothing else ends: most do. `graph.ts` merges
+ *    edges that coincide, adding up their windings, and sorts round every vertex what leaves it.
  *    Every cut keeps what flows into a vertex equal to what flows out of it, so round each vertex the windings
  *    always close, however coarsely it was snapped.
  * 6. **Consistency** (`overlay.ts`): where snapping moved anything by more than rounding, an edge may have been

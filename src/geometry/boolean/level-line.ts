@@ -8,7 +8,13 @@ import type { Edges } from './split.ts'
  * Where a level line meets an edge; `up` 1 where the edge rises there, 0 where it falls, `steep` the sine of the
  * angle between the two.
  */
-export type Hit = { readonly x: number; readonly steep: number; readonly edge: number; readonly up: 0 | 1 }
+export type Hit = {
+  readonly x: number
+  readonly steep: number
+  readonly edge: number
+  readonly chain: number
+  readonly up: 0 | 1
+}
 
 /**
  * Edges nearer than this where a level line meets them may come in either order: each was snapped by up to
@@ -79,7 +85,8 @@ export function levelHits(
   visitLevel(tree, level, stretch, segment => {
     for (let k = edges.pieceStart[segment]!; k < edges.pieceStart[segment + 1]!; k++) {
       // one that was merged into another is met in its stead
-      if (graph.standsFor[k] === k) meetLevel(pack, edges, k, level, hits)
+      const chain = graph.chains.of[k]!
+      if (graph.standsFor[chain] === chain) meetLevel(pack, edges, k, chain, level, hits)
     }
   })
   const within = isWhole(stretch, widthOf(tree))
@@ -98,19 +105,19 @@ export function isWhole(stretch: Stretch, whole: Stretch): boolean {
  * Where an edge meets a level line. An end on the line counts as above it, so a chain of edges is met the right
  * number of times even through its vertices.
  */
-function meetLevel(pack: Pack, edges: Edges, e: number, level: number, hits: Hit[]): void {
-  const s = edges.segment[e]!
+function meetLevel(pack: Pack, edges: Edges, edge: number, chain: number, level: number, hits: Hit[]): void {
+  const s = edges.segment[edge]!
   const { x, y } = pack
-  const ax = x[edges.from[e]!]!
-  const ay = y[edges.from[e]!]!
-  const bx = x[edges.to[e]!]!
-  const by = y[edges.to[e]!]!
+  const ax = x[edges.from[edge]!]!
+  const ay = y[edges.from[edge]!]!
+  const bx = x[edges.to[edge]!]!
+  const by = y[edges.to[edge]!]!
   const startsBelow = ay < level
   const endsBelow = by < level
-  if (edges.straight[e] === 1) {
+  if (edges.straight[edge] === 1) {
     if (startsBelow === endsBelow) return
     const steep = Math.abs(by - ay) / Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2)
-    hits.push({ x: ax + ((level - ay) / (by - ay)) * (bx - ax), steep, edge: e, up: startsBelow ? 1 : 0 })
+    hits.push({ x: ax + ((level - ay) / (by - ay)) * (bx - ax), steep, edge, chain, up: startsBelow ? 1 : 0 })
     return
   }
   const r = pack.radius[s]!
@@ -126,11 +133,19 @@ function meetLevel(pack: Pack, edges: Edges, e: number, level: number, hits: Hit
   // a counter-clockwise arc rises on the right half of its circle and falls on the left half
   if (startsBelow !== endsBelow) {
     const x = startsBelow === turn > 0 ? cx + half : cx - half
-    hits.push({ x, steep, edge: e, up: startsBelow ? 1 : 0 })
+    hits.push({ x, steep, edge, chain, up: startsBelow ? 1 : 0 })
   } else if ((reachesTop && startsBelow && !aboveTop) || (reachesBottom && !startsBelow && aboveBottom)) {
-    hits.push({ x: cx + half, steep, edge: e, up: turn > 0 ? 1 : 0 })
-    hits.push({ x: cx - half, steep, edge: e, up: turn > 0 ? 0 : 1 })
+    hits.push({ x: cx + half, steep, edge, chain, up: turn > 0 ? 1 : 0 })
+    hits.push({ x: cx - half, steep, edge, chain, up: turn > 0 ? 0 : 1 })
   }
+}
+
+/** What the height of an edge does not exceed: no edge turns more than half, so an arc's sagitta is half its chord at most. */
+export function mostHeight(pack: Pack, edges: Edges, e: number): number {
+  const a = edges.from[e]!
+  const b = edges.to[e]!
+  const high = Math.abs(pack.y[b]! - pack.y[a]!)
+  return edges.straight[e] === 1 ? high : high + (high + Math.abs(pack.x[b]! - pack.x[a]!)) / 2
 }
 
 export function edgeHeight(pack: Pack, edges: Edges, e: number): number {

@@ -6,7 +6,7 @@
 export type Memory = { piece: ArrayBuffer; used: number }
 
 /** How many bytes a run takes for each segment, about. */
-const bytesEach = 320
+const bytesEach = 240
 /** From this size on it does not pay to share. */
 const largest = 1 << 16
 /** Of a piece, the share that one array may take. */

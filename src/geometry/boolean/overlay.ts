@@ -81,7 +81,8 @@ function repack(old: Pack, edges: Edges, graph: Graph): Pack {
       contour++
     }
     for (let e = edges.pieceStart[s]!; e < edges.pieceStart[s + 1]!; e++) {
-      if (graph.standsFor[e] !== e) continue
+      const c = graph.chains.of[e]!
+      if (graph.standsFor[c] !== c) continue
       const straight = edges.straight[e] === 1
       addSegment(
         pack,
@@ -91,8 +92,8 @@ function repack(old: Pack, edges: Edges, graph: Graph): Pack {
         old.centreY[s]!,
         straight ? 0 : old.radius[s]!,
         old.turn[s]!,
-        graph.first[e]!,
-        graph.second[e]!,
+        graph.first[c]!,
+        graph.second[c]!,
         old.source[s]!,
       )
     }

@@ -2,7 +2,7 @@ import { clearance, doubt, type Hit } from './level-line.ts'
 import { int8Array, int32Array, type Memory } from './memory.ts'
 
 /**
- * The rings of an arrangement: which ring a half-edge is in, which connected part a ring belongs to, and its
+ * The rings of an arrangement: which ring a half-chain is in, which connected part a ring belongs to, and its
  * winding numbers, those of every part as if its first ring had none. The last ring stands for the plane far
  * away and is a part of its own.
  */
@@ -17,12 +17,12 @@ export type Rings = {
 export type Links = [number, number][]
 
 const westOf = (hits: readonly Hit[], { ring }: Rings, k: number) =>
-  ring[2 * hits[k]!.edge + (1 - hits[k]!.up)]!
-const eastOf = (hits: readonly Hit[], { ring }: Rings, k: number) => ring[2 * hits[k]!.edge + hits[k]!.up]!
+  ring[2 * hits[k]!.chain + (1 - hits[k]!.up)]!
+const eastOf = (hits: readonly Hit[], { ring }: Rings, k: number) => ring[2 * hits[k]!.chain + hits[k]!.up]!
 
 /** The part of the arrangement that hit k belongs to. */
 export const partOf = (hits: readonly Hit[], { ring, part }: Rings, k: number) =>
-  part[ring[2 * hits[k]!.edge]!]!
+  part[ring[2 * hits[k]!.chain]!]!
 
 /**
  * Whether between any two hits of one part whose order is beyond doubt there is one pair of winding numbers.

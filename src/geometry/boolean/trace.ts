@@ -1,7 +1,8 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { distance, type Point } from '../shape/point.ts'
-import type { Arc, Segment } from '../shape/segment.ts'
+import { type Arc, line, type Segment } from '../shape/segment.ts'
+import { type Chains, firstOf } from './chains.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
 import { int8Array } from './memory.ts'
@@ -26,23 +27,23 @@ export function traceRegions(
   const filled = int8Array(pack.memory, faces.ringCount + 1)
   for (let r = 0; r <= faces.ringCount; r++) filled[r] = inside(faces.first[r]!, faces.second[r]!) ? 1 : 0
 
-  const { next } = graph
+  const { chains, next } = graph
   const { ring } = faces
   const bodies = createGroups(pack.memory, faces.ringCount + 1)
   for (const [a, b] of faces.sameFace) if (filled[a] === 1) join(bodies, a, b)
   const leaving = int8Array(pack.memory, pack.vertexCount)
   const boundary = int8Array(pack.memory, next.length)
-  for (let e = 0; e < edges.count; e++) {
-    if (next[2 * e] === -1) continue
-    const left = ring[2 * e]!
-    const right = ring[2 * e + 1]!
+  for (let c = 0; c < chains.count; c++) {
+    if (next[2 * c] === -1) continue
+    const left = ring[2 * c]!
+    const right = ring[2 * c + 1]!
     if (filled[left] === filled[right]) {
       if (filled[left] === 1 && left !== right) join(bodies, left, right)
       continue
     }
-    const h = filled[left] === 1 ? 2 * e : 2 * e + 1
+    const h = filled[left] === 1 ? 2 * c : 2 * c + 1
     boundary[h] = 1
-    const v = h & 1 ? edges.to[e]! : edges.from[e]!
+    const v = originOf(edges, firstOf(chains, h))
     leaving[v] = leaving[v] === 0 ? 1 : 2
   }
 
@@ -57,17 +58,19 @@ export function traceRegions(
       boundary[g] = 2
       path.push(g)
       g = next[g]!
-      // past the edges that do not bound, clockwise through the inside
+      // past the chains that do not bound, clockwise through the inside
       while (boundary[g] === 0) g = next[g ^ 1]!
     } while (g !== h)
-    for (const loop of partAtVertices(path, edges, leaving)) contours.push({ body, edges: loop })
+    for (const loop of partAtVertices(path, edges, chains, leaving)) {
+      contours.push({ body, edges: edgesOf(chains, loop) })
+    }
   }
   return assemble(contours, draw)
 }
 
 /** Parts a closed walk wherever it comes back to a vertex it has left before. */
-function partAtVertices(path: number[], edges: Edges, leaving: Int8Array): number[][] {
-  const origin = (h: number) => (h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!)
+function partAtVertices(path: number[], edges: Edges, chains: Chains, leaving: Int8Array): number[][] {
+  const origin = (h: number) => originOf(edges, firstOf(chains, h))
   if (!path.some(h => leaving[origin(h)] === 2)) return [path]
   const loops: number[][] = []
   const placeOf = new Map<number, number>()
@@ -85,6 +88,30 @@ function partAtVertices(path: number[], edges: Edges, leaving: Int8Array): numbe
   }
   loops.push(stack)
   return loops
+}
+
+/**
+ * The half-edges of half-chains, one after the other. The first is the one of the first half-chain with the lowest
+ * number, so where a contour begins does not depend on which edges make a chain.
+ */
+function edgesOf({ start }: Chains, path: readonly number[]): number[] {
+  const list: number[] = []
+  const add = (h: number, lowest: number) => {
+    const end = start[(h >> 1) + 1]!
+    if (h & 1) for (let e = end - 1; e >= lowest; e--) list.push(2 * e + 1)
+    else for (let e = lowest; e < end; e++) list.push(2 * e)
+  }
+  const first = path[0]!
+  const lowest = start[first >> 1]!
+  if (first & 1) list.push(2 * lowest + 1)
+  else add(first, lowest)
+  for (let k = 1; k < path.length; k++) add(path[k]!, start[path[k]! >> 1]!)
+  if (first & 1) add(first, lowest + 1)
+  return list
+}
+
+function originOf(edges: Edges, h: number): number {
+  return h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!
 }
 
 type Drawn = { readonly contour: Contour; readonly area: number; readonly length: number }
@@ -123,12 +150,11 @@ function createPen(pack: Pack, edges: Edges, leaving: Int8Array) {
     }
     return p
   }
-  const originOf = (h: number) => (h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!)
   const endOf = (h: number) => (h & 1 ? edges.from[h >> 1]! : edges.to[h >> 1]!)
 
   /** Whether half-edge g carries on what h began, through a vertex that nothing else needs. */
   const carriesOn = (h: number, g: number): boolean => {
-    if (leaving[originOf(g)] !== 1) return false
+    if (leaving[originOf(edges, g)] === 2) return false
     const s = edges.segment[h >> 1]!
     const t = edges.segment[g >> 1]!
     return pack.source[s] === pack.source[t] && (h & 1) === (g & 1)
@@ -138,32 +164,31 @@ function createPen(pack: Pack, edges: Edges, leaving: Int8Array) {
     const n = loop.length
     if (n < 2) return undefined
     let begin = 0
-    while (begin < n && carriesOn(loop[(begin + n - 1) % n]!, loop[begin]!)) begin++
+    while (begin < n && carriesOn(loop[begin === 0 ? n - 1 : begin - 1]!, loop[begin]!)) begin++
     const whole = begin === n
-    if (whole) begin = 0
+    const turned = whole || begin === 0 ? loop : [...loop.slice(begin), ...loop.slice(0, begin)]
     const segments: Segment[] = []
     let area = 0
     let length = 0
-    const corner = pointAt(originOf(loop[begin]!))
+    const corner = pointAt(originOf(edges, turned[0]!))
+    let from = corner
     for (let k = 0; k < n; ) {
-      const h = loop[(begin + k) % n]!
+      const h = turned[k]!
       let last = h
       let straight = edges.straight[h >> 1] === 1
       k++
-      while (!whole && k < n && carriesOn(last, loop[(begin + k) % n]!)) {
-        last = loop[(begin + k) % n]!
+      while (!whole && k < n && carriesOn(last, turned[k]!)) {
+        last = turned[k]!
         straight &&= edges.straight[last >> 1] === 1
         k++
       }
-      const from = pointAt(originOf(h))
       const to = pointAt(endOf(last))
       const made = makeSegment(pack, edges, h, from, to, straight)
       segments.push(made)
       area += ((from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)) / 2
       length += Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
-      if (made.kind === 'arc') {
-        area += circularSegment(made)
-      }
+      if (made.kind === 'arc') area += circularSegment(made)
+      from = to
     }
     return { contour: { segments, closed: true }, area, length }
   }
@@ -196,13 +221,14 @@ function makeSegment(
   const original = typeof put === 'object' ? put : undefined
   if (original !== undefined && (h & 1) === 0 && original.from === from && original.to === to) return original
   const tag = typeof put === 'object' ? put.tag : put
-  const named = tag === undefined ? undefined : { tag }
-  if (pack.turn[s] === 0) return { kind: 'line', from, to, ...named }
+  if (pack.turn[s] === 0) return line(from, to, tag)
   const centre = original?.kind === 'arc' ? original.centre : { x: pack.centreX[s]!, y: pack.centreY[s]! }
   const radius = original?.kind === 'arc' ? original.radius : distance(centre, from)
   const dx = to.x - from.x
   const dy = to.y - from.y
-  if (straight && isFlat(dx * dx + dy * dy, radius)) return { kind: 'line', from, to, ...named }
+  if (straight && isFlat(dx * dx + dy * dy, radius)) return line(from, to, tag)
   const turn = pack.turn[s]! > 0 === ((h & 1) === 0) ? 1 : -1
-  return { kind: 'arc', from, to, centre, radius, turn, ...named }
+  return tag === undefined
+    ? { kind: 'arc', from, to, centre, radius, turn }
+    : { kind: 'arc', from, to, centre, radius, turn, tag }
 }
