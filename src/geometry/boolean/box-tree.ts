@@ -67,30 +67,28 @@ export function visitPairs(tree: BoxTree, visit: (i: number, j: number) => void)
 
   const within = (level: number, node: number): void => {
     const below = level - 1
+    const start = levelStart[below]!
     const from = node * fanOut
     const to = Math.min(levelCount[below]!, from + fanOut)
     for (let i = from; i < to; i++) {
       if (below > 0) within(below, i)
-      for (let j = i + 1; j < to; j++) if (meet(below, i, j)) across(below, i, j)
+      const at = 4 * (start + i)
+      const l = boxes[at]!
+      const d = boxes[at + 1]!
+      const r = boxes[at + 2]!
+      const u = boxes[at + 3]!
+      for (let j = i + 1; j < to; j++) {
+        const bt = 4 * (start + j)
+        if (l <= boxes[bt + 2]! && boxes[bt]! <= r && d <= boxes[bt + 3]! && boxes[bt + 1]! <= u) {
+          if (below === 0) visit(order[i]!, order[j]!)
+          else across(below, i, j)
+        }
+      }
     }
   }
 
-  const meet = (level: number, i: number, j: number): boolean => {
-    const a = 4 * (levelStart[level]! + i)
-    const b = 4 * (levelStart[level]! + j)
-    return (
-      boxes[a]! <= boxes[b + 2]! &&
-      boxes[b]! <= boxes[a + 2]! &&
-      boxes[a + 1]! <= boxes[b + 3]! &&
-      boxes[b + 1]! <= boxes[a + 3]!
-    )
-  }
-
+  /** Pairs of one segment under node a and one under node b, two different nodes of a level above the lowest. */
   const across = (level: number, a: number, b: number): void => {
-    if (level === 0) {
-      visit(order[a]!, order[b]!)
-      return
-    }
     const below = level - 1
     const start = levelStart[below]!
     const count = levelCount[below]!

@@ -198,16 +198,25 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
     const aside = ux * (cy - ay) - uy * (cx - ax)
     const far = r + 2 * snap
     if (aside * aside > far * far * lengthSquared) return
-    if (a !== p && a !== q) endOnArc(a, j)
-    if (b !== p && b !== q) endOnArc(b, j)
-    const atP = ux * (y[p]! - ay) - uy * (x[p]! - ax)
-    const atQ = ux * (y[q]! - ay) - uy * (x[q]! - ax)
+    // the powers of the line's ends: near 0 for one that is on the circle
+    const powerA = (ax - cx) * (ax - cx) + (ay - cy) * (ay - cy) - r * r
+    const powerB = (bx - cx) * (bx - cx) + (by - cy) * (by - cy) - r * r
+    const onCircle = snap * (2 * r + snap)
+    const sharesA = a === p || a === q
+    const sharesB = b === p || b === q
+    if (!sharesA && Math.abs(powerA) <= onCircle) endOnArc(a, j)
+    if (!sharesB && Math.abs(powerB) <= onCircle) endOnArc(b, j)
     const slack = reach * lengthSquared
-    if (atP * atP <= slack && p !== a && p !== b) endOnLine(p, i)
-    if (atQ * atQ <= slack && q !== a && q !== b) endOnLine(q, i)
-    // neighbours that share a vertex meet once more only if the line goes into the circle there
-    if ((a === p || a === q) && ux * (cx - ax) + uy * (cy - ay) <= 0) return
-    if ((b === p || b === q) && ux * (cx - bx) + uy * (cy - by) >= 0) return
+    if (p !== a && p !== b) {
+      const atP = ux * (y[p]! - ay) - uy * (x[p]! - ax)
+      if (atP * atP <= slack) endOnLine(p, i)
+    }
+    if (q !== a && q !== b) {
+      const atQ = ux * (y[q]! - ay) - uy * (x[q]! - ax)
+      if (atQ * atQ <= slack) endOnLine(q, i)
+    }
+    if (sharesA && meetsOnlyThere(powerA, ux * (cx - ax) + uy * (cy - ay), lengthSquared)) return
+    if (sharesB && meetsOnlyThere(powerB, ux * (bx - cx) + uy * (by - cy), lengthSquared)) return
     const found = meetLineCircle(ax, ay, bx, by, cx, cy, r, snap, meetings)
     for (let k = 0; k < found; k++) {
       const px = meetings[2 * k]!
@@ -217,6 +226,16 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
       if (withinArc(j, px, py) && !atAnEnd(i, j, px, py)) cross(i, j, px, py)
     }
   }
+
+  /**
+   * Whether neighbours share their only point: the line leads out of the circle there, or ends well before it comes
+   * out of it again.
+   *
+   * @param power that of the shared vertex, by which it was snapped
+   * @param into how far the line leads towards the centre, times its length
+   */
+  const meetsOnlyThere = (power: number, into: number, lengthSquared: number): boolean =>
+    into <= 0 || (into > lengthSquared && Math.abs(power) * Math.sqrt(lengthSquared) <= snap * into)
 
   const arcArc = (i: number, j: number): void => {
     const a = from[i]!

@@ -1,6 +1,6 @@
 import { type Chains, chainEdges, firstOf, halfChainOf } from './chains.ts'
 import { bulge } from './edge-turn.ts'
-import { int32Array } from './memory.ts'
+import { endsOf, int32Array } from './memory.ts'
 import type { Pack } from './pack.ts'
 import { createSpokeSorter } from './sort-spokes.ts'
 import type { Edges } from './split.ts'
@@ -57,20 +57,19 @@ type Spokes = { readonly start: Int32Array; readonly spoke: Int32Array }
 
 function gatherSpokes(pack: Pack, edges: Edges, { chains, standsFor }: Graph): Spokes {
   const n = pack.vertexCount
+  const { from, to } = edges
   const start = int32Array(pack.memory, n + 1)
-  const fill = int32Array(pack.memory, n)
   const spoke = int32Array(pack.memory, 2 * chains.count)
   for (let c = 0; c < chains.count; c++) {
     if (standsFor[c] !== c) continue
-    start[edges.from[chains.start[c]!]! + 1]!++
-    start[edges.to[chains.start[c + 1]! - 1]! + 1]!++
+    start[from[chains.start[c]!]!]!++
+    start[to[chains.start[c + 1]! - 1]!]!++
   }
-  for (let v = 0; v < n; v++) start[v + 1]! += start[v]!
-  fill.set(start.subarray(0, n))
-  for (let c = 0; c < chains.count; c++) {
+  endsOf(start)
+  for (let c = chains.count - 1; c >= 0; c--) {
     if (standsFor[c] !== c) continue
-    spoke[fill[edges.from[chains.start[c]!]!]!++] = firstOf(chains, 2 * c)
-    spoke[fill[edges.to[chains.start[c + 1]! - 1]!]!++] = firstOf(chains, 2 * c + 1)
+    spoke[--start[to[chains.start[c + 1]! - 1]!]!] = firstOf(chains, 2 * c + 1)
+    spoke[--start[from[chains.start[c]!]!]!] = firstOf(chains, 2 * c)
   }
   return { start, spoke }
 }

@@ -6,7 +6,7 @@
 export type Memory = { piece: ArrayBuffer; used: number }
 
 /** How many bytes a run takes for each segment, about. */
-const bytesEach = 240
+const bytesEach = 192
 /** From this size on it does not pay to share. */
 const largest = 1 << 16
 /** Of a piece, the share that one array may take. */
@@ -37,6 +37,18 @@ export function int8Array(memory: Memory, length: number): Int8Array {
   if (isGreat(memory, length)) return new Int8Array(length)
   makeRoom(memory, length)
   return new Int8Array(memory.piece, take(memory, length), length)
+}
+
+/**
+ * Makes of how many things there are of each kind where, in a list by kind, those of a kind end. Filled from the
+ * last thing to the first, a place before the end each time, these become where they begin.
+ */
+export function endsOf(counts: Int32Array): void {
+  let end = 0
+  for (let k = 0; k < counts.length; k++) {
+    end += counts[k]!
+    counts[k] = end
+  }
 }
 
 function isGreat({ piece }: Memory, bytes: number): boolean {

@@ -49,14 +49,15 @@ export type Pack = {
 
 export function createPack(segments = 64): Pack {
   const n = segments
-  // crossings become vertices too
   const memory = createMemory(n)
+  // crossings become vertices too, and of contours there are usually few
+  const vertices = n + (n >> 2) + 8
   return {
     memory,
     vertexCount: 0,
-    x: float64Array(memory, 2 * n),
-    y: float64Array(memory, 2 * n),
-    points: new Array<Point | undefined>(2 * n),
+    x: float64Array(memory, vertices),
+    y: float64Array(memory, vertices),
+    points: new Array<Point | undefined>(vertices),
     segmentCount: 0,
     from: int32Array(memory, n),
     to: int32Array(memory, n),
@@ -252,14 +253,11 @@ function addSide(pack: Pack, to: number, source: number): number {
   const { operand, weight } = pack
   const s = pack.segmentCount++
   if (s === pack.from.length) growSegments(pack, 2 * s + 8)
+  // what is not written is 0: no place of an array is used twice
   pack.from[s] = pack.at
   pack.to[s] = to
-  pack.centreX[s] = 0
-  pack.centreY[s] = 0
-  pack.radius[s] = 0
-  pack.turn[s] = 0
-  pack.first[s] = operand === 0 ? weight : 0
-  pack.second[s] = operand === 1 ? weight : 0
+  if (operand === 0) pack.first[s] = weight
+  else pack.second[s] = weight
   pack.source[s] = source
   pack.at = to
   return s

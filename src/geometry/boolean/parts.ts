@@ -85,11 +85,13 @@ export function settleParts(
   const shift1 = int32Array(memory, parts + 1)
   const shift2 = int32Array(memory, parts + 1)
   const settled = int8Array(memory, parts + 1)
-  const links: number[][] = Array.from({ length: parts + 1 }, () => [])
-  sameFace.forEach(([a, b], k) => {
+  const links: number[][] = []
+  for (let p = 0; p <= parts; p++) links.push([])
+  for (let k = 0; k < sameFace.length; k++) {
+    const [a, b] = sameFace[k]!
     links[part[a]!]!.push(k)
     links[part[b]!]!.push(k)
-  })
+  }
   settled[parts] = 1
   const waiting = [parts]
   while (waiting.length > 0) {

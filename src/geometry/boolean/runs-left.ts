@@ -1,9 +1,11 @@
 import { angleLessSine } from '../measure/area.ts'
 import type { Pack } from './pack.ts'
 
-/** Twice the area of a circular segment lies between 4/3 and π/2 of chord times sagitta (parabola, half circle). */
-const segmentMiddle = (4 / 3 + Math.PI / 2) / 2
-const segmentSpread = (Math.PI / 2 - 4 / 3) / 2
+/**
+ * Twice the area of a circular segment that is no more than half a circle lies between nothing and π/4 of the square of
+ * its chord: this much around the middle.
+ */
+const halfRange = Math.PI / 8
 
 /**
  * Whether the packed segments from `begin` up to `end`, a closed contour, run counter-clockwise, by the sign of
@@ -12,7 +14,7 @@ const segmentSpread = (Math.PI / 2 - 4 / 3) / 2
  */
 export function runsLeft(pack: Pack, begin: number, end: number): boolean {
   if (begin === end) return true
-  const { x, y, from, to, radius } = pack
+  const { x, y, from, to, radius, turn } = pack
   const ox = x[from[begin]!]!
   const oy = y[from[begin]!]!
   let twice = 0
@@ -26,20 +28,15 @@ export function runsLeft(pack: Pack, begin: number, end: number): boolean {
     const bx = x[b]!
     const by = y[b]!
     twice += (ax - ox) * (by - oy) - (ay - oy) * (bx - ox)
-    const r = radius[s]!
-    if (r === 0) continue
-    const dx = bx - ax
-    const dy = by - ay
-    const chordSquared = dx * dx + dy * dy
-    const sagitta = r - Math.sqrt(Math.max(0, r * r - chordSquared / 4))
-    const box = Math.sqrt(chordSquared) * sagitta
-    arcs += pack.turn[s]! * segmentMiddle * box
-    doubt += segmentSpread * box
+    if (radius[s] === 0) continue
+    const range = halfRange * ((bx - ax) * (bx - ax) + (by - ay) * (by - ay))
+    arcs += turn[s]! * range
+    doubt += range
   }
   if (Math.abs(twice + arcs) > doubt) return twice + arcs > 0
   for (let s = begin; s < end; s++) {
     const r = radius[s]!
-    if (r > 0) twice += pack.turn[s]! * r * r * angleLessSine(sweepOf(pack, s))
+    if (r > 0) twice += turn[s]! * r * r * angleLessSine(sweepOf(pack, s))
   }
   return twice >= 0
 }

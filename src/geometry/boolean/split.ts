@@ -1,5 +1,5 @@
 import { type Crossings, rounding } from './find-crossings.ts'
-import { float64Array, int8Array, int32Array } from './memory.ts'
+import { endsOf, float64Array, int8Array, int32Array } from './memory.ts'
 import { isFlat, type Pack } from './pack.ts'
 import { groupOf, join } from './vertices.ts'
 
@@ -32,13 +32,20 @@ export function splitSegments(pack: Pack, crossings: Crossings, snap: number): E
   const { start, vertex } = bySegment(pack, crossings)
   const along = float64Array(pack.memory, vertex.length)
 
+  const { from, to, x, y } = pack
   for (let s = 0; s < n; s++) {
     const begin = start[s]!
     const end = start[s + 1]!
     if (begin < end) {
       sortAlong(pack, s, vertex, along, begin, end)
       joinNeighbours(pack, crossings, s, vertex, begin, end, snap)
-    } else joinIfOne(pack, crossings, pack.from[s]!, pack.to[s]!, snap)
+    } else {
+      const a = from[s]!
+      const b = to[s]!
+      if (Math.abs(x[b]! - x[a]!) <= snap && Math.abs(y[b]! - y[a]!) <= snap) {
+        joinIfOne(pack, crossings, a, b, snap)
+      }
+    }
   }
 
   const most = n + vertex.length
@@ -98,12 +105,10 @@ function bySegment(
 ): { start: Int32Array; vertex: Int32Array } {
   const { count } = crossings
   const start = int32Array(memory, n + 1)
-  const fill = int32Array(memory, n)
   const vertex = int32Array(memory, count)
-  for (let k = 0; k < count; k++) start[crossings.segment[k]! + 1]!++
-  for (let s = 0; s < n; s++) start[s + 1]! += start[s]!
-  fill.set(start.subarray(0, n))
-  for (let k = 0; k < count; k++) vertex[fill[crossings.segment[k]!]!++] = crossings.vertex[k]!
+  for (let k = 0; k < count; k++) start[crossings.segment[k]!]!++
+  endsOf(start)
+  for (let k = count - 1; k >= 0; k--) vertex[--start[crossings.segment[k]!]!] = crossings.vertex[k]!
   return { start, vertex }
 }
 

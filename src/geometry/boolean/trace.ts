@@ -154,10 +154,10 @@ function createPen(pack: Pack, edges: Edges, leaving: Int8Array) {
 
   /** Whether half-edge g carries on what h began, through a vertex that nothing else needs. */
   const carriesOn = (h: number, g: number): boolean => {
-    if (leaving[originOf(edges, g)] === 2) return false
     const s = edges.segment[h >> 1]!
     const t = edges.segment[g >> 1]!
-    return pack.source[s] === pack.source[t] && (h & 1) === (g & 1)
+    if (pack.source[s] !== pack.source[t] || (h & 1) !== (g & 1)) return false
+    return leaving[originOf(edges, g)] !== 2
   }
 
   return (loop: readonly number[]): Drawn | undefined => {
