@@ -9,6 +9,7 @@
 export { arcBeziers, type Cubic } from './approximate/beziers.ts'
 export { arcChords, chordContour, chordPoints } from './approximate/chords.ts'
 export { difference, exclusiveOr, intersection, union } from './boolean/boolean.ts'
+export { createMemory, type Memory } from './boolean/memory.ts'
 export { regionsByWinding } from './boolean/overlay.ts'
 export { arcByBend, arcByRadius, arcBySagitta, arcByTangent, arcThrough } from './construct/arc-from.ts'
 export { biarc } from './construct/biarc.ts'

@@ -49,5 +49,6 @@
  * ```
  */
 export { difference, exclusiveOr, intersection, union } from './boolean.ts'
+export { createMemory, type Memory } from './memory.ts'
 export { overlay, regionsByWinding } from './overlay.ts'
 export { arcTo, closePath, createPack, lineTo, moveTo, type Pack } from './pack.ts'

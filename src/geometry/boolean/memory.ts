@@ -1,22 +1,33 @@
 /**
- * Memory for the arrays of one run of the engine. Small ones are cut from shared pieces, since an array with memory of
- * its own costs as much as working on dozens of segments; large ones get their own. No array is ever given out twice,
- * so all begin with zeros.
+ * Memory that booleans work in, one after the other; what they give does not refer to it. It holds half a megabyte at
+ * most. Who makes many booleans and keeps one spares the system finding new memory for each, which for shapes of a few
+ * hundred segments can take as long as the boolean.
+ *
+ * Small arrays are cut from a shared piece, since an array with memory of its own costs as much as working on dozens
+ * of segments; large ones get their own. Within a run no array is given out twice, and all begin with zeros.
  */
 export type Memory = { piece: ArrayBuffer; used: number }
 
 /** How many bytes a run takes for each segment, about. */
 const bytesEach = 192
 /** From this size on it does not pay to share. */
-const largest = 1 << 16
+const largest = 1 << 19
 /** Of a piece, the share that one array may take. */
 const greatShare = 1 / 4
 /** Where arrays begin, so that numbers of every kind may stand there. */
 const alignment = 8
 
-export function createMemory(segments: number): Memory {
+/** Memory for any number of booleans, but not for one while another is at work in it. */
+export function createMemory(): Memory {
+  return { piece: new ArrayBuffer(0), used: 0 }
+}
+
+/** Begins a run with so many segments. The arrays of the last run stand in the same places: it must have ended. */
+export function beginRun(memory: Memory, segments: number): void {
   const bytes = Math.min(largest, bytesEach * (segments + 8))
-  return { piece: new ArrayBuffer(bytes), used: 0 }
+  if (memory.piece.byteLength < bytes) memory.piece = new ArrayBuffer(bytes)
+  else new Uint8Array(memory.piece, 0, memory.used).fill(0)
+  memory.used = 0
 }
 
 export function int32Array(memory: Memory, length: number): Int32Array {

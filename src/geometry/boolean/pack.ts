@@ -2,7 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
 import type { Segment } from '../shape/segment.ts'
-import { createMemory, float64Array, int8Array, int32Array, type Memory } from './memory.ts'
+import { beginRun, createMemory, float64Array, int8Array, int32Array, type Memory } from './memory.ts'
 
 /**
  * Closed contours as plain numbers, ready to be overlaid. A segment runs from vertex `from` to vertex `to`; a
@@ -45,11 +45,14 @@ export type Pack = {
   weight: number
   startVertex: number
   at: number
+  /** Of the contour that was added last: more than 0 where it surely runs counter-clockwise, less than 0 clockwise. */
+  lean: number
 }
 
-export function createPack(segments = 64): Pack {
+/** @param memory of a run that has ended, to be used again */
+export function createPack(segments = 64, memory = createMemory()): Pack {
   const n = segments
-  const memory = createMemory(n)
+  beginRun(memory, n)
   // crossings become vertices too, and of contours there are usually few
   const vertices = n + (n >> 2) + 8
   return {
@@ -75,6 +78,7 @@ export function createPack(segments = 64): Pack {
     weight: 1,
     startVertex: -1,
     at: -1,
+    lean: 0,
   }
 }
 
@@ -190,6 +194,12 @@ export function closePath(pack: Pack): void {
 }
 
 /**
+ * Twice the area of a circular segment that is no more than half a circle lies between nothing and π/4 of the square of
+ * its chord: this much around the middle.
+ */
+const halfRange = Math.PI / 8
+
+/**
  * Adds a closed contour as it runs. A contour whose neighbours do not share their points is closed by the
  * caller first (`mend`): a gap below `coincident` is taken as shared, a larger one is a fault.
  *
@@ -202,6 +212,12 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
   if (count === 0) return -1
   const start = segments[0]!.from
   moveTo(pack, start.x, start.y, start, operand, weight)
+  // twice the area between the chords, and between what bounds twice that of the arcs
+  let chords = 0
+  let arcs = 0
+  let doubt = 0
+  let ux = 0
+  let uy = 0
   for (let i = 0; i < count; i++) {
     const s = segments[i]!
     const next = segments[i + 1 === count ? 0 : i + 1]!.from
@@ -213,12 +229,27 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
     }
     const to = i + 1 === count ? pack.startVertex : addPoint(pack, next)
     const side = addSide(pack, to, addSource(pack, s))
-    if (s.kind === 'line') continue
-    pack.centreX[side] = s.centre.x
-    pack.centreY[side] = s.centre.y
-    pack.radius[side] = s.radius
-    bend(pack, side, s.turn)
+    const vx = next.x - start.x
+    const vy = next.y - start.y
+    chords += ux * vy - uy * vx
+    if (s.kind === 'arc') {
+      pack.centreX[side] = s.centre.x
+      pack.centreY[side] = s.centre.y
+      pack.radius[side] = s.radius
+      bend(pack, side, s.turn)
+      const range =
+        side + 1 === pack.segmentCount
+          ? halfRange * ((vx - ux) * (vx - ux) + (vy - uy) * (vy - uy))
+          : Infinity
+      if (s.turn === 1) arcs += range
+      else arcs -= range
+      doubt += range
+    }
+    ux = vx
+    uy = vy
   }
+  const twice = chords + arcs
+  pack.lean = Math.abs(twice) > doubt ? twice : 0
   return -1
 }
 

@@ -1,4 +1,5 @@
 import { difference, intersection } from '../boolean/boolean.ts'
+import { createMemory } from '../boolean/memory.ts'
 import { boundsOfRegions } from '../measure/bounds.ts'
 import type { Bounds, Region } from '../shape/contour.ts'
 import { type Outcome, success } from '../shape/outcome.ts'
@@ -33,9 +34,10 @@ export function cutByLine(
   if (!(length > 0)) throw new RangeError('a line goes through two different points')
   if (regions.length === 0) return success({ left: [], right: [] })
   const half: Region = { outer: polygon(halfPlane(regions, from, to, length)), holes: [] }
-  const left = intersection(regions, [half])
+  const memory = createMemory()
+  const left = intersection(regions, [half], memory)
   if (!left.ok) return left
-  const right = difference(regions, [half])
+  const right = difference(regions, [half], memory)
   return right.ok ? success({ left: left.value, right: right.value }) : right
 }
 
