@@ -59,7 +59,8 @@ function clipFace(face: readonly Point3[], plane: Plane3): readonly Point3[] {
     const q = face[(i + 1) % face.length]!
     const [a, b] = [heightOver(p, plane), heightOver(q, plane)]
     if (a <= 0) points.push(p)
-    if (a * b < 0) points.push(along(p, minus(q, p), a / (a - b)))
+    // by their signs: the product of two small heights may be nothing
+    if ((a < 0 && b > 0) || (a > 0 && b < 0)) points.push(along(p, minus(q, p), a / (a - b)))
   })
   return points
 }
