@@ -3,7 +3,7 @@ import { unit } from '../geometry/measure/along.ts'
 import { nearestOnSegment } from '../geometry/measure/nearest.ts'
 import type { Contour } from '../geometry/shape/contour.ts'
 import { between, distance, type Point, type Vector } from '../geometry/shape/point.ts'
-import { line, type Segment } from '../geometry/shape/segment.ts'
+import { line, type Segment, withEnds } from '../geometry/shape/segment.ts'
 import { coincident } from '../number/tolerance.ts'
 import type { Laid } from './lay-out.ts'
 import { type Outline, type OutlineStep, placeOutline } from './outline.ts'
@@ -51,7 +51,7 @@ function contoursOf(outline: Outline, maxDeviation: number): readonly Contour[] 
 function closed(segments: readonly Segment[]): Contour {
   const starts = segments.map(s => s.from)
   return {
-    segments: segments.map((s, i) => ({ ...s, from: starts[i]!, to: starts[(i + 1) % starts.length]! })),
+    segments: segments.map((s, i) => withEnds(s, starts[i]!, starts[(i + 1) % starts.length]!)),
     closed: true,
   }
 }

@@ -1,7 +1,7 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { distance, type Point } from '../shape/point.ts'
-import { type Arc, line, type Segment } from '../shape/segment.ts'
+import { type Arc, arcOf, line, type Segment } from '../shape/segment.ts'
 import { type Chains, firstOf } from './chains.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
@@ -228,7 +228,5 @@ function makeSegment(
   const dy = to.y - from.y
   if (straight && isFlat(dx * dx + dy * dy, radius)) return line(from, to, tag)
   const turn = pack.turn[s]! > 0 === ((h & 1) === 0) ? 1 : -1
-  return tag === undefined
-    ? { kind: 'arc', from, to, centre, radius, turn }
-    : { kind: 'arc', from, to, centre, radius, turn, tag }
+  return arcOf(from, to, centre, radius, turn, tag)
 }

@@ -3,7 +3,7 @@ import { coincident } from '../../number/tolerance.ts'
 import { leftOf, unit } from '../measure/along.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
 import { between, distance, midpoint, type Point, type Vector } from '../shape/point.ts'
-import type { Arc } from '../shape/segment.ts'
+import { type Arc, arcOf } from '../shape/segment.ts'
 import { circleThrough } from './circle-through.ts'
 
 /**
@@ -73,7 +73,7 @@ export function arcThrough(from: Point, via: Point, to: Point): Outcome<Arc> {
   const circle = circleThrough(from, via, to)
   if (!circle.ok) return fail(circle.fault.reason, circle.fault.facts)
   const turn = orientation(from, via, to) > 0 ? 1 : -1
-  return success({ kind: 'arc', from, to, ...circle.value, turn })
+  return success(arcOf(from, to, circle.value.centre, circle.value.radius, turn))
 }
 
 /**
@@ -93,7 +93,7 @@ export function arcByTangent(from: Point, direction: Vector, to: Point): Outcome
   if (!(Math.abs(aside) > 4 * coincident)) return fail('flat', { aside })
   const radius = square / (2 * aside)
   const centre = { x: from.x + normal.x * radius, y: from.y + normal.y * radius }
-  return success({ kind: 'arc', from, to, centre, radius: Math.abs(radius), turn: radius > 0 ? 1 : -1 })
+  return success(arcOf(from, to, centre, Math.abs(radius), radius > 0 ? 1 : -1))
 }
 
 function refuse(operation: string, input: unknown) {
@@ -109,5 +109,5 @@ function over(from: Point, to: Point, aside: number, turn: 1 | -1): Arc {
     x: middle.x - ((to.y - from.y) / chord) * aside,
     y: middle.y + ((to.x - from.x) / chord) * aside,
   }
-  return { kind: 'arc', from, to, centre, radius: Math.hypot(chord / 2, aside), turn }
+  return arcOf(from, to, centre, Math.hypot(chord / 2, aside), turn)
 }

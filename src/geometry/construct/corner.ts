@@ -11,7 +11,7 @@ import { nearestOnSegment } from '../measure/nearest.ts'
 import type { Contour } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
 import { between, distance, type Point } from '../shape/point.ts'
-import { type Arc, type Line, line, type Segment } from '../shape/segment.ts'
+import { type Arc, arcOf, type Line, line, type Segment, withEnds } from '../shape/segment.ts'
 
 /** Two edges that met in a corner, cut back, and what stands between them now; neighbours share their ends. */
 export type Eased<T extends Segment> = {
@@ -53,11 +53,10 @@ export function fillet(before: Segment, after: Segment, radius: number, tag?: st
   }
   if (best === undefined) return fail('no-room', { radius, x: corner.x, y: corner.y })
   const { centre, from, to } = best
-  const plain: Arc = { kind: 'arc', from, to, centre, radius, turn }
   return success({
-    before: { ...before, to: from },
-    corner: tag === undefined ? plain : { ...plain, tag },
-    after: { ...after, from: to },
+    before: withEnds(before, before.from, from),
+    corner: arcOf(from, to, centre, radius, turn, tag),
+    after: withEnds(after, to, after.to),
   })
 }
 
@@ -80,9 +79,9 @@ export function chamfer(before: Segment, after: Segment, size: number, tag?: str
   const from = pointAt(before, 1 - size / lengths[0])
   const to = pointAt(after, size / lengths[1])
   return success({
-    before: { ...before, to: from },
+    before: withEnds(before, before.from, from),
     corner: line(from, to, tag),
-    after: { ...after, from: to },
+    after: withEnds(after, to, after.to),
   })
 }
 

@@ -4,7 +4,7 @@ import type { Contour } from '../shape/contour.ts'
 import { compose, shift, turn as turned } from '../shape/matrix.ts'
 import { type Outcome, success } from '../shape/outcome.ts'
 import type { Point } from '../shape/point.ts'
-import type { Segment } from '../shape/segment.ts'
+import { arcOf, line, type Segment, withEnds, withTag } from '../shape/segment.ts'
 import { transformContour } from '../shape/transform.ts'
 import { biarcsOfCurve } from './biarcs.ts'
 
@@ -33,7 +33,7 @@ export function ellipse(
   const quarter = biarcsOfCurve(quarterOf(semiX, semiY), maxDeviation)
   if (!quarter.ok) return quarter
   const whole = wholeOf(quarter.value.segments)
-  const tagged = tag === undefined ? whole : whole.map(s => ({ ...s, tag }))
+  const tagged = tag === undefined ? whole : whole.map(s => withTag(s, tag))
   const place = compose(turned(angle), shift(centre.x, centre.y))
   return success(transformContour({ segments: tagged, closed: true }, place))
 }
@@ -70,7 +70,9 @@ function wholeOf(quarter: readonly Segment[]): readonly Segment[] {
     const backwards = which % 2 === 1
     const from = image(backwards ? s.to : s.from, which)
     const to = image(backwards ? s.from : s.to, which)
-    return s.kind === 'line' ? { ...s, from, to } : { ...s, from, to, centre: image(s.centre, which) }
+    return s.kind === 'line'
+      ? line(from, to, s.tag)
+      : arcOf(from, to, image(s.centre, which), s.radius, s.turn, s.tag)
   }
   const all = [0, 1, 2, 3].flatMap(which => {
     const pieces = quarter.map(s => mirrored(s, which))
@@ -93,7 +95,8 @@ function joinAtAxes(all: readonly Segment[], each: number): readonly Segment[] {
   all.forEach((s, i) => {
     const last = joined.at(-1)
     const atAxis = i % each === 0 && last !== undefined
-    if (atAxis && last.kind === 'arc' && s.kind === 'arc') joined[joined.length - 1] = { ...last, to: s.to }
+    if (atAxis && last.kind === 'arc' && s.kind === 'arc')
+      joined[joined.length - 1] = withEnds(last, last.from, s.to)
     else joined.push(s)
   })
   const first = joined[0]!

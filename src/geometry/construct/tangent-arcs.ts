@@ -1,7 +1,7 @@
 import { coincident } from '../../number/tolerance.ts'
 import { circleCircleCrossings, type Disc } from '../measure/carrier.ts'
 import { distance, type Point } from '../shape/point.ts'
-import type { Arc } from '../shape/segment.ts'
+import { type Arc, arcOf } from '../shape/segment.ts'
 
 /**
  * How an arc touches a circle. `outside`: their centres lie on different sides of the touching point.
@@ -32,8 +32,7 @@ export function tangentArcs(a: Disc, b: Disc, radius: number): readonly TangentA
         if (distance(from, to) <= coincident) continue
         const cross = (from.x - centre.x) * (to.y - centre.y) - (from.y - centre.y) * (to.x - centre.x)
         const turn = cross >= 0 ? 1 : -1
-        const arc: Arc = { kind: 'arc', from, to, centre, radius, turn }
-        found.push({ arc, first: first.touch, second: second.touch })
+        found.push({ arc: arcOf(from, to, centre, radius, turn), first: first.touch, second: second.touch })
       }
     }
   }

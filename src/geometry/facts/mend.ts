@@ -3,7 +3,7 @@ import { segmentLength } from '../measure/length.ts'
 import type { Contour } from '../shape/contour.ts'
 import { distance, type Point } from '../shape/point.ts'
 import { reverseSegment } from '../shape/reverse.ts'
-import { line, type Segment } from '../shape/segment.ts'
+import { line, type Segment, withEnds } from '../shape/segment.ts'
 
 /**
  * What mending did. `moved`: the end of a line was put onto its neighbour. `bridged`: a short line was put
@@ -147,11 +147,11 @@ function follow(path: Path, segments: readonly Segment[], repairs: Repair[]): vo
   if (last.to === first.from) path.segments.push(first)
   else if (last.kind === 'line') {
     note('moved', last.to, first.from)
-    path.segments[path.segments.length - 1] = { ...last, to: first.from }
+    path.segments[path.segments.length - 1] = withEnds(last, last.from, first.from)
     path.segments.push(first)
   } else if (first.kind === 'line' || size <= coincident) {
     note('moved', first.from, last.to)
-    path.segments.push({ ...first, from: last.to })
+    path.segments.push(withEnds(first, last.to, first.to))
   } else {
     note('bridged', last.to, first.from)
     path.segments.push(line(last.to, first.from), first)

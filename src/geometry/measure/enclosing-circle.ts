@@ -2,7 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
 import { distance, type Point } from '../shape/point.ts'
-import type { Arc, Segment } from '../shape/segment.ts'
+import { type Arc, line, type Segment } from '../shape/segment.ts'
 import { spans } from '../shape/span.ts'
 import type { Disc } from './carrier.ts'
 
@@ -29,7 +29,7 @@ export function enclosingCircle(contours: readonly Contour[]): Outcome<Disc> {
 
 /** The smallest circle around some points; fails as {@link enclosingCircle}. */
 export function enclosingCircleOfPoints(points: readonly Point[]): Outcome<Disc> {
-  const segments = points.map((p): Segment => ({ kind: 'line', from: p, to: p }))
+  const segments = points.map(p => line(p, p))
   return enclose('enclosingCircleOfPoints', segments, points)
 }
 

@@ -1,7 +1,7 @@
 import { angleLessSine } from '../measure/area.ts'
 import type { Contour } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
-import type { Segment } from '../shape/segment.ts'
+import { arcOf, line, type Segment } from '../shape/segment.ts'
 import { angleAlong, type PackedCurve, roleEdge, stride } from './packed-curve.ts'
 import type { Ring } from './trim.ts'
 
@@ -79,7 +79,7 @@ function draw(
   const turn = data[at + 7]!
   drawn.twice += (from.x - start.x) * (to.y - start.y) - (from.y - start.y) * (to.x - start.x)
   if (turn === 0) {
-    drawn.segments[i] = tag === undefined ? { kind: 'line', from, to } : { kind: 'line', from, to, tag }
+    drawn.segments[i] = line(from, to, tag)
     drawn.length += Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
     return
   }
@@ -91,10 +91,7 @@ function draw(
   drawn.length += radius * angle
   const centre = ofEdge && edge.kind === 'arc' ? edge.centre : cornerOf(edge, cx, cy)
   const way = turn > 0 ? 1 : -1
-  drawn.segments[i] =
-    tag === undefined
-      ? { kind: 'arc', from, to, centre, radius, turn: way }
-      : { kind: 'arc', from, to, centre, radius, turn: way, tag }
+  drawn.segments[i] = arcOf(from, to, centre, radius, way, tag)
 }
 
 /** The end of an edge that a join turns about. */

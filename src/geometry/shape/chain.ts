@@ -2,7 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import type { Contour } from './contour.ts'
 import { failure, type Outcome, success } from './outcome.ts'
 import { distance, type Point } from './point.ts'
-import type { Segment } from './segment.ts'
+import { type Segment, withEnds } from './segment.ts'
 
 /**
  * One contour of segments that follow one another. Ends that lie within `coincident` of each other become one
@@ -28,6 +28,6 @@ export function chain(segments: readonly Segment[], closed: boolean): Outcome<Co
     if (!(gap <= coincident)) return fail('gap', { segment: i, x: start.x, y: start.y, gap })
     starts.push(before.to)
   }
-  const joined = segments.map((s, i): Segment => (s.from === starts[i] ? s : { ...s, from: starts[i]! }))
+  const joined = segments.map((s, i): Segment => (s.from === starts[i] ? s : withEnds(s, starts[i]!, s.to)))
   return success({ segments: joined, closed })
 }

@@ -1,6 +1,6 @@
 import type { Contour } from './contour.ts'
 import type { Point } from './point.ts'
-import { arc } from './segment.ts'
+import { arcOf } from './segment.ts'
 
 /**
  * A whole circle as two half arcs, counter-clockwise from its rightmost point. `radius` in millimetres.
@@ -13,10 +13,7 @@ export function circle(centre: Point, radius: number, tag?: string): Contour {
   const left = { x: centre.x - radius, y: centre.y }
   // the radius as given, not as the rounded ends would have it
   return {
-    segments: [
-      { ...arc(right, left, centre, 1, tag), radius },
-      { ...arc(left, right, centre, 1, tag), radius },
-    ],
+    segments: [arcOf(right, left, centre, radius, 1, tag), arcOf(left, right, centre, radius, 1, tag)],
     closed: true,
   }
 }

@@ -3,7 +3,7 @@ import type { Bounds, Region } from './contour.ts'
 import { failure, type Outcome, success } from './outcome.ts'
 import type { Point } from './point.ts'
 import { polygon } from './polygon.ts'
-import { type Arc, line, type Segment } from './segment.ts'
+import { arcOf, line, type Segment } from './segment.ts'
 
 /**
  * How a corner is made. `radius`: rounded by a quarter circle of that radius. `chamfer`: cut off by a straight
@@ -88,7 +88,7 @@ function cornerEdge(from: Point, to: Point, how: Corner, corner: Point, side: Si
   if (typeof how === 'string' || 'chamfer' in how) return line(from, to, side.to)
   const radius = how.radius
   const centre = moved(moved(corner, side.along, -radius), next.along, radius)
-  return { kind: 'arc', from, to, centre, radius, turn: 1, tag: side.to } satisfies Arc
+  return arcOf(from, to, centre, radius, 1, side.to)
 }
 
 function sidesOf({ left, bottom, right, top }: Bounds): readonly Side[] {

@@ -1,10 +1,11 @@
 import type { Contour } from './contour.ts'
-import type { Segment } from './segment.ts'
+import { arcOf, line, type Segment } from './segment.ts'
 
 /** The same edge run the other way. */
 export function reverseSegment(s: Segment): Segment {
-  if (s.kind === 'line') return { ...s, from: s.to, to: s.from }
-  return { ...s, from: s.to, to: s.from, turn: s.turn === 1 ? -1 : 1 }
+  return s.kind === 'line'
+    ? line(s.to, s.from, s.tag)
+    : arcOf(s.to, s.from, s.centre, s.radius, s.turn === 1 ? -1 : 1, s.tag)
 }
 
 /** The same contour run the other way; its last edge comes first. Points stay shared. */

@@ -26,6 +26,11 @@ export type Arc = {
 /** An edge: straight or circular, and nothing else. */
 export type Segment = Line | Arc
 
+/*
+ * Every edge is made by the functions that follow, key by key. Begun by a spread, edges have hidden classes of their
+ * own, and all that looks into them is slow, which is the whole kernel.
+ */
+
 /** A straight edge from one point to another. */
 export function line(from: Point, to: Point, tag?: string): Line {
   return tag === undefined ? { kind: 'line', from, to } : { kind: 'line', from, to, tag }
@@ -33,10 +38,34 @@ export function line(from: Point, to: Point, tag?: string): Line {
 
 /** An arc from its ends, its centre and its turn; the radius is the distance from `centre` to `from`. */
 export function arc(from: Point, to: Point, centre: Point, turn: 1 | -1, tag?: string): Arc {
-  const radius = Math.hypot(from.x - centre.x, from.y - centre.y)
+  return arcOf(from, to, centre, Math.hypot(from.x - centre.x, from.y - centre.y), turn, tag)
+}
+
+/** An arc whose radius is known better than the distance between two rounded points. */
+export function arcOf(
+  from: Point,
+  to: Point,
+  centre: Point,
+  radius: number,
+  turn: 1 | -1,
+  tag?: string,
+): Arc {
   return tag === undefined
     ? { kind: 'arc', from, to, centre, radius, turn }
     : { kind: 'arc', from, to, centre, radius, turn, tag }
+}
+
+/** The same edge between other ends, which lie on it or on what it is a piece of. */
+export function withEnds(s: Line, from: Point, to: Point): Line
+export function withEnds(s: Arc, from: Point, to: Point): Arc
+export function withEnds(s: Segment, from: Point, to: Point): Segment
+export function withEnds(s: Segment, from: Point, to: Point): Segment {
+  return s.kind === 'line' ? line(from, to, s.tag) : arcOf(from, to, s.centre, s.radius, s.turn, s.tag)
+}
+
+/** The same edge under a name, or under none. */
+export function withTag(s: Segment, tag: string | undefined): Segment {
+  return s.kind === 'line' ? line(s.from, s.to, tag) : arcOf(s.from, s.to, s.centre, s.radius, s.turn, tag)
 }
 
 /** The angle from the centre to the arc's first end, in radians, from −π to π, counted counter-clockwise from +x. */

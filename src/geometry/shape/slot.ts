@@ -2,7 +2,7 @@ import { coincident } from '../../number/tolerance.ts'
 import { circle } from './circle.ts'
 import type { Region } from './contour.ts'
 import { distance, type Point } from './point.ts'
-import { type Arc, line } from './segment.ts'
+import { arcOf, line } from './segment.ts'
 
 /**
  * A straight slot with round ends: all points within half of `width` (millimetres) of the stretch between the
@@ -20,10 +20,7 @@ export function slot(from: Point, to: Point, width: number, tag?: string): Regio
   const rightEnd = { x: to.x - aside.x, y: to.y - aside.y }
   const leftEnd = { x: to.x + aside.x, y: to.y + aside.y }
   const leftStart = { x: from.x + aside.x, y: from.y + aside.y }
-  const end = (a: Point, b: Point, centre: Point): Arc => {
-    const plain: Arc = { kind: 'arc', from: a, to: b, centre, radius, turn: 1 }
-    return tag === undefined ? plain : { ...plain, tag }
-  }
+  const end = (a: Point, b: Point, centre: Point) => arcOf(a, b, centre, radius, 1, tag)
   const segments = [
     line(rightStart, rightEnd, tag),
     end(rightEnd, leftEnd, to),

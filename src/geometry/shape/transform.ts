@@ -1,7 +1,7 @@
 import type { Contour, Region } from './contour.ts'
 import { apply, type Matrix } from './matrix.ts'
 import type { Point } from './point.ts'
-import type { Segment } from './segment.ts'
+import { arcOf, line, type Segment } from './segment.ts'
 
 /**
  * Shapes under a similarity: a shift, turn, mirror or even scale, or any of them composed. Arcs stay arcs, so
@@ -37,15 +37,11 @@ function transformWith(matrix: Matrix): (contour: Contour) => Contour {
       return q
     }
     const segments = contour.segments.map((s): Segment => {
-      if (s.kind === 'line') return { ...s, from: move(s.from), to: move(s.to) }
-      return {
-        ...s,
-        from: move(s.from),
-        to: move(s.to),
-        centre: move(s.centre),
-        radius: s.radius * factor,
-        turn: flips ? (s.turn === 1 ? -1 : 1) : s.turn,
-      }
+      const from = move(s.from)
+      const to = move(s.to)
+      if (s.kind === 'line') return line(from, to, s.tag)
+      const turn = flips ? (s.turn === 1 ? -1 : 1) : s.turn
+      return arcOf(from, to, move(s.centre), s.radius * factor, turn, s.tag)
     })
     return { segments, closed: contour.closed }
   }

@@ -3,6 +3,7 @@ import { inscribedCircle } from '../../geometry/measure/inscribed-circle.ts'
 import { offsetRegions } from '../../geometry/offset/index.ts'
 import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
+import { withTag } from '../../geometry/shape/segment.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { printable } from '../../number/tolerance.ts'
 import type { ChamferPlan, RoundOverPlan } from '../../plan/plan.ts'
@@ -113,5 +114,5 @@ function rimStrips({ outline, extent }: Site, face: Arris['face'], width: number
 }
 
 function tagged({ segments, closed }: Contour): Contour {
-  return { segments: segments.map(s => ({ ...s, tag: lineOfStrip })), closed }
+  return { segments: segments.map(s => withTag(s, lineOfStrip)), closed }
 }

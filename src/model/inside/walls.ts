@@ -5,7 +5,7 @@ import { counterClockwise, orientRegion } from '../../geometry/measure/orient.ts
 import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { Segment } from '../../geometry/shape/segment.ts'
+import { type Segment, withTag } from '../../geometry/shape/segment.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { type Body, hullOfPoints } from '../../geometry/solid/body.ts'
 import { dot, type Point3 } from '../../geometry/solid/point3.ts'
@@ -85,7 +85,7 @@ function regionsOf(solid: Solid): { regions: readonly Region[]; cuts: ReadonlyMa
 }
 
 function tagged({ outer, holes }: Region, tag: string): Region {
-  const named = ({ segments, closed }: Contour) => ({ segments: segments.map(s => ({ ...s, tag })), closed })
+  const named = ({ segments, closed }: Contour) => ({ segments: segments.map(s => withTag(s, tag)), closed })
   return { outer: named(outer), holes: holes.map(named) }
 }
 

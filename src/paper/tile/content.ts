@@ -4,7 +4,7 @@ import { pointAt } from '../../geometry/measure/along.ts'
 import { contourBounds, segmentBounds } from '../../geometry/measure/bounds.ts'
 import { segmentLength } from '../../geometry/measure/length.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import type { Segment } from '../../geometry/shape/segment.ts'
+import { type Segment, withEnds } from '../../geometry/shape/segment.ts'
 import type { Fonts } from '../../text/fonts.ts'
 
 /** Long edges are looked at in stretches of this length, so that the empty side of a slanting one is seen as empty. */
@@ -26,5 +26,5 @@ function stretchBoxes(segment: Segment): readonly Bounds[] {
   const count = Math.ceil(segmentLength(segment) / stretch)
   if (count <= 1) return [segmentBounds(segment)]
   const points = Array.from({ length: count + 1 }, (_, i) => pointAt(segment, i / count))
-  return points.slice(1).map((to, i) => segmentBounds({ ...segment, from: points[i]!, to }))
+  return points.slice(1).map((to, i) => segmentBounds(withEnds(segment, points[i]!, to)))
 }

@@ -2,7 +2,7 @@ import { pointAt } from '../../geometry/measure/along.ts'
 import { segmentBounds } from '../../geometry/measure/bounds.ts'
 import { segmentLength } from '../../geometry/measure/length.ts'
 import type { Bounds, Contour } from '../../geometry/shape/contour.ts'
-import type { Segment } from '../../geometry/shape/segment.ts'
+import { type Segment, withEnds } from '../../geometry/shape/segment.ts'
 import { cellSize, emptyGrid, type Grid } from './grid.ts'
 
 /** A line or arc, and what it belongs to. */
@@ -34,5 +34,5 @@ function pieces(segment: Segment): readonly Segment[] {
   const count = Math.max(1, Math.ceil(segmentLength(segment) / cellSize))
   if (count === 1) return [segment]
   const ends = Array.from({ length: count + 1 }, (_, i) => pointAt(segment, i / count))
-  return ends.slice(1).map((to, i) => ({ ...segment, from: ends[i]!, to }))
+  return ends.slice(1).map((to, i) => withEnds(segment, ends[i]!, to))
 }

@@ -1,6 +1,6 @@
 import { tangentAt } from '../../geometry/measure/along.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
-import type { Segment } from '../../geometry/shape/segment.ts'
+import { type Segment, withEnds } from '../../geometry/shape/segment.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { isSharp } from './outline-lines.ts'
 
@@ -18,7 +18,8 @@ export function withWholeArcs(contour: Contour): Contour {
   const whole: Segment[] = []
   for (const edge of [...segments.slice(start), ...segments.slice(0, start)]) {
     const last = whole.at(-1)
-    if (last !== undefined && onOneCircle(last, edge)) whole[whole.length - 1] = { ...last, to: edge.to }
+    if (last !== undefined && onOneCircle(last, edge))
+      whole[whole.length - 1] = withEnds(last, last.from, edge.to)
     else whole.push(edge)
   }
   return { ...contour, segments: whole }

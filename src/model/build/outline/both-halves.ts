@@ -3,7 +3,7 @@ import type { Easing } from '../../../geometry/construct/corner.ts'
 import { type Matrix, mirrorAcross } from '../../../geometry/shape/matrix.ts'
 import { distance, type Point } from '../../../geometry/shape/point.ts'
 import { reverseSegment } from '../../../geometry/shape/reverse.ts'
-import { type Segment, sweep } from '../../../geometry/shape/segment.ts'
+import { type Segment, sweep, withEnds, withTag } from '../../../geometry/shape/segment.ts'
 import { transformContour } from '../../../geometry/shape/transform.ts'
 import { coincident } from '../../../number/tolerance.ts'
 
@@ -54,12 +54,12 @@ export function bothHalves(
   if (!closed) return edges
   // the name is that of the half's own edge
   const { tag } = first.segment
-  const whole = tag === undefined ? closed : { ...closed, tag }
+  const whole = tag === undefined ? closed : withTag(closed, tag)
   return [{ segment: whole, corner: closing.corner }, ...edges.slice(1, -1)]
 }
 
 function withMirroredName(s: Segment): Segment {
-  return s.tag === undefined ? s : { ...s, tag: `${s.tag}-mirrored` }
+  return s.tag === undefined ? s : withTag(s, `${s.tag}-mirrored`)
 }
 
 function mirroredName(corner: CornerMade): CornerMade {
@@ -75,12 +75,14 @@ function joinedAcross(a: Segment, b: Segment): Segment | undefined {
     const whole = distance(a.from, b.to)
     const aside = (a.to.x - a.from.x) * (b.to.y - a.from.y) - (a.to.y - a.from.y) * (b.to.x - a.from.x)
     const forward = (a.to.x - a.from.x) * (b.to.x - b.from.x) + (a.to.y - a.from.y) * (b.to.y - b.from.y) > 0
-    return forward && Math.abs(aside) <= coincident * whole ? { ...a, to: b.to } : undefined
+    return forward && Math.abs(aside) <= coincident * whole ? withEnds(a, a.from, b.to) : undefined
   }
   if (a.kind === 'arc' && b.kind === 'arc' && a.turn === b.turn) {
     const same = distance(a.centre, b.centre) <= coincident
     const both = Math.abs(sweep(a)) + Math.abs(sweep(b))
-    return same && distance(a.from, b.to) > coincident && both < 2 * Math.PI ? { ...a, to: b.to } : undefined
+    return same && distance(a.from, b.to) > coincident && both < 2 * Math.PI
+      ? withEnds(a, a.from, b.to)
+      : undefined
   }
   return undefined
 }

@@ -1,6 +1,6 @@
 import { biarcsThrough } from '../../../geometry/construct/biarcs.ts'
 import { distance, type Point } from '../../../geometry/shape/point.ts'
-import { line, type Segment } from '../../../geometry/shape/segment.ts'
+import { line, type Segment, withTag } from '../../../geometry/shape/segment.ts'
 import { coincident, printable } from '../../../number/tolerance.ts'
 import type { OutlineStep } from '../../../plan/plan.ts'
 import type { Missing } from '../../feature.ts'
@@ -56,7 +56,7 @@ export function drawSteps(
       edges.push([])
     } else if (drawn === undefined) sound = false
     else if ('lacks' in drawn) lack(drawn.lacks, index)
-    else edges.push(drawn.map(segment => ({ ...segment, tag: edgeName(step, index) })))
+    else edges.push(drawn.map(segment => withTag(segment, edgeName(step, index))))
   }
   if (!sound) return undefined
   if (missing.length > 0 || start === undefined || at === undefined) return { missing }
