@@ -53,11 +53,16 @@ type OutlineMeeting = {
 export type WoodFacts = {
   /** `beyond` is the edge or corner that it passes; how far is `measured`. */
   'outside-part': { readonly what: string; readonly beyond: string }
-  /** `other` is the second cut's kind; `how` they meet; how far they overlap is `measured`. */
+  /**
+   * `other` is the second cut's kind; `how` they meet; how far they overlap is `measured`. `count` cuts run into one
+   * another, whose `names` are these; the two are the worst of them.
+   */
   'features-meet': {
     readonly what: string
     readonly other: string
     readonly how: 'overlaps' | 'touches' | 'lies within'
+    readonly count: Quantity
+    readonly names: string
   }
   /** `edge` is the nearest; `count` are the holes of the row that are as near. */
   'hole-near-edge': { readonly what: string; readonly edge: string; readonly count: Quantity }

@@ -83,7 +83,7 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     says: 'slot peg of beam goes 1/8" (3.18 mm) past the right end of the part',
   },
   'features-meet': {
-    facts: { what: 'hole', other: 'slot', how: 'overlaps' },
+    facts: { what: 'hole', other: 'slot', how: 'overlaps', count: count(2), names: 'peg, mouth' },
     places: [peg, { part: 'beam', feature: 'mouth' }],
     measured: mm(3.175),
     says: 'hole peg of beam overlaps slot mouth by 1/8" (3.18 mm); move one of them, or make one cut of the two',

@@ -445,6 +445,16 @@ describe('a sentence', () => {
     expect(long).toContain('…')
   })
 
+  it('says of a crowd of cuts how many there are, and begins to say which', () => {
+    const { says, ...meeting } = cases['features-meet']
+    const facts = { ...meeting.facts, count: { value: 1200, unit: 'count' }, names: 'peg, pin, and 9 more' }
+    const finding = { severity: 'error', ...meeting, facts, rule: 'features-meet' } as unknown as Finding
+    expect(sentence(finding, inches)).toBe(
+      'hole peg of beam overlaps slot mouth by 1/8" (3.18 mm), the worst of 1,200 cuts that run into one another (peg, pin, and 9 more); move them apart, or leave one of them',
+    )
+    expect(says).not.toContain('the worst of')
+  })
+
   it('shows lengths in the unit of the plan first', () => {
     const { says, ...outside } = cases['outside-part']
     const finding = { severity: 'error', ...outside, rule: 'outside-part' } as unknown as Finding

@@ -38,7 +38,11 @@ export function insideOf({ drawn }: Part, planes: readonly Plane[], workshop: Wo
     workshop.clear.underPoint,
     ...bores.map(({ radius }) => clearBesideHole(2 * radius, workshop)),
   )
-  const encounters = encountersOf(bores, hollows, seen, workshop, reach)
+  const piledUp: ReadonlySet<Placed> = new Set(
+    planes.flatMap(({ piled }) => piled.piles.flatMap(pile => pile.slice(1).map(({ feature }) => feature))),
+  )
+  const stands = ({ feature }: Bored | Hollow) => !piledUp.has(feature)
+  const encounters = encountersOf(bores.filter(stands), hollows.filter(stands), seen, workshop, reach)
   return {
     wood,
     bores,

@@ -74,8 +74,8 @@ function woodToEdges({ wood, eased }: Plane, cut: Cut, limit: number): number {
 }
 
 /** A notch is an edge, and the wood between it and a hole is the rule of holes near edges. */
-function betweenCuts({ cuts }: Plane, workshop: Workshop): readonly Wall[] {
-  const inside = cuts.filter(({ feature }) => feature.shape.kind !== 'edge-cut')
+function betweenCuts({ piled }: Plane, workshop: Workshop): readonly Wall[] {
+  const inside = piled.distinct.filter(({ feature }) => feature.shape.kind !== 'edge-cut')
   const reach = Math.max(workshop.wall, ...inside.map(cut => clearBeside(cut, workshop)))
   return nearPairs(inside, reach).flatMap(([first, second]) => {
     const limit = Math.max(clearBeside(first, workshop), clearBeside(second, workshop))
