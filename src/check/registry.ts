@@ -31,6 +31,7 @@ import { rowUneven } from './row/row-uneven.ts'
 import type { Explanation, Rule } from './rule.ts'
 import { bitMissing } from './shop/bit-missing.ts'
 import { largerThanStock } from './shop/larger-than-stock.ts'
+import { measuredDiffers } from './shop/measured-differs.ts'
 import { smallPiece } from './shop/small-piece.ts'
 import { templateMissing } from './shop/template-missing.ts'
 import { subjectOf } from './subject/subject.ts'
@@ -72,6 +73,7 @@ const rules: { readonly [R in keyof CheckFacts]: Rule<R> } = {
   'bit-missing': bitMissing,
   'template-missing': templateMissing,
   'larger-than-stock': largerThanStock,
+  'measured-differs': measuredDiffers,
   'small-piece': smallPiece,
   'pin-hole-width': pinHoleWidth,
   'pin-hole-depth': pinHoleDepth,

@@ -151,6 +151,12 @@ export type ShopFacts = {
   }
   /** `direction` is length, width or thickness; `boards` are as many as make up the thickness. */
   'larger-than-stock': { readonly direction: string; readonly stock: string; readonly boards?: Quantity }
+  /** The block is `measured`, the part `limit`, and so much may be between them; `direction` is length, width or thickness. */
+  'measured-differs': {
+    readonly direction: string
+    readonly difference: Quantity
+    readonly allowed: Quantity
+  }
   /** The smallest is `measured` at its longest; `parts` names them. */
   'small-piece': { readonly parts: string; readonly count: Quantity }
 }

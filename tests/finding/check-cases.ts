@@ -194,6 +194,14 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     limit: mm(12.7),
     says: 'the thickness of part beam is 1" (25.4 mm), and plank is 1/2" (12.7 mm); glue up 2 boards, which leaves nothing for flattening',
   },
+  'measured-differs': {
+    facts: { direction: 'width', difference: mm(-3.175), allowed: mm(1.5875) },
+    places: [beam, beam],
+    severity: 'warning',
+    measured: mm(38.1),
+    limit: mm(41.275),
+    says: 'the block of part beam measures 1 1/2" (38.1 mm) in its width, and the plan says 1 5/8" (41.28 mm): 1/8" (3.18 mm) less, where up to 1/16" (1.59 mm) is usual; measure again, or give the part the size of the block',
+  },
   'small-piece': {
     facts: { parts: 'beam, wheel', count: count(2) },
     measured: mm(25.4),
