@@ -54,13 +54,14 @@ export type WoodFacts = {
   /** `beyond` is the edge or corner that it passes; how far is `measured`. */
   'outside-part': { readonly what: string; readonly beyond: string }
   /**
-   * `other` is the second cut's kind; `how` they meet; how far they overlap is `measured`. `count` cuts run into one
+   * `other` is the second cut's kind; `how` they meet, easings from front and back in the thickness; how far they overlap is
+   * `measured`. `count` cuts run into one
    * another, whose `names` are these; the two are the worst of them.
    */
   'features-meet': {
     readonly what: string
     readonly other: string
-    readonly how: 'overlaps' | 'touches' | 'lies within'
+    readonly how: 'overlaps' | 'touches' | 'lies within' | 'meets'
     readonly count: Quantity
     readonly names: string
   }

@@ -455,6 +455,30 @@ describe('a sentence', () => {
     expect(says).not.toContain('the worst of')
   })
 
+  it('says of an edge that is eased from front and back that nothing is left of it', () => {
+    const facts = {
+      what: 'chamfer',
+      other: 'chamfer',
+      how: 'meets',
+      count: { value: 2, unit: 'count' },
+      names: 'c',
+    }
+    const places = [
+      { part: 'beam', feature: 'c.front' },
+      { part: 'beam', feature: 'c.back' },
+    ]
+    const finding = {
+      severity: 'warning',
+      rule: 'features-meet',
+      places,
+      measured: mm(3.175),
+      facts,
+    } as Finding
+    expect(sentence(finding, inches)).toBe(
+      'chamfer c.front of beam meets chamfer c.back in the thickness, which is 1/8" (3.18 mm) less than both are deep; nothing is left of the edge between them: make one of them less deep',
+    )
+  })
+
   it('shows lengths in the unit of the plan first', () => {
     const { says, ...outside } = cases['outside-part']
     const finding = { severity: 'error', ...outside, rule: 'outside-part' } as unknown as Finding

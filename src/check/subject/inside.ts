@@ -1,6 +1,6 @@
 import { isBore, isPlaced, type Placed } from '../../model/feature.ts'
 import { type Bored, boredOf } from '../../model/inside/bored.ts'
-import { type Hollow, hollowOf } from '../../model/inside/hollow.ts'
+import { type Hollow, hollowsOf } from '../../model/inside/hollow.ts'
 import { type Wood, woodOf } from '../../model/inside/walls.ts'
 import type { Part } from '../../model/part.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
@@ -32,7 +32,7 @@ export function insideOf({ drawn }: Part, planes: readonly Plane[], workshop: Wo
     .map(feature => ({ feature, bored: boredOf(drawn, wood, feature, workshop.bits) }))
   const bores = made.flatMap(({ bored }) => bored ?? [])
   const missed = made.filter(({ bored }) => bored === undefined).map(({ feature }) => feature)
-  const hollows = features.flatMap(feature => hollowOf(drawn, feature) ?? [])
+  const hollows = features.flatMap(feature => hollowsOf(drawn, feature))
   const reach = Math.max(
     workshop.wall,
     workshop.clear.underPoint,

@@ -39,7 +39,7 @@ export const featuresMeet: Rule<'features-meet'> = {
     purpose:
       'A bit that meets another hole on its way wanders into it, and a slot that runs into a hole takes its rim away. Mostly one of the two is in the wrong place. What is wanted so is left alone: a narrow hole deeper inside a wide one, a mortise in steps. Where many run into one another, as when a hole was copied and its place left as it was, that is said once, of the two that are worst.',
     limit: () =>
-      'two holes that overlap are an error, a hole in another cut or in a bevelled or eased edge a warning, two other cuts a note; grooves and rebates may cross each other and run over notches',
+      'two holes that overlap are an error, a hole in another cut or in a bevelled or eased edge a warning, and so are easings from front and back that leave nothing of the edge, two other cuts a note; grooves and rebates may cross each other and run over notches',
     origin: 'true distances between the cuts, as seen on the face',
   },
 }
@@ -84,26 +84,35 @@ function inPile([first, ...others]: Pile): readonly Meets[] {
   return others.flatMap(other => worstMeeting(first!, other)).map(meets => ({ ...meets, piled: true }))
 }
 
-/** A hole whose rim runs out into a bevel or an eased edge. */
+/** A hole, slot or cut-out whose rim runs out into a bevel or an eased edge. */
 function intoSlopes(cuts: readonly Cut[], eased: readonly Eased[]): readonly Meets[] {
-  return cuts.filter(isHole).flatMap(cut =>
+  return cuts.filter(isOpening).flatMap(cut =>
     eased.flatMap((edge): Meets[] => {
       const clear = shareDepth(cut, edge) ? woodToEased(cut, edge) : Infinity
       if (clear > coincident) return []
+      const overlap = isHole(cut) ? Math.min(Math.max(0, -clear), 2 * cut.radius) : overlapOf(cut, edge)
       return [
         {
           first: cut.feature,
           second: edge.feature,
-          severity: 'warning',
-          overlap: Math.min(Math.max(0, -clear), 2 * cut.radius),
-          how: clear < -coincident ? 'overlaps' : 'touches',
+          severity: isHole(cut) ? 'warning' : 'note',
+          overlap,
+          how: overlap > coincident ? 'overlaps' : 'touches',
         },
       ]
     }),
   )
 }
 
-/** One arris that is eased in two ways; that easings of two edges meet at a corner is meant so. */
+/** What has wood all round it: a notch, a groove and a rebate run out at edges, eased or not. */
+function isOpening({ feature: { shape } }: Cut): boolean {
+  return shape.kind === 'bore' || shape.kind === 'pocket' || shape.kind === 'cut-out'
+}
+
+/**
+ * One arris that is eased in two ways, or an edge that is eased from front and back by more than the thickness; that
+ * easings of two edges meet at a corner is meant so.
+ */
 function easedTwice(eased: readonly Eased[]): readonly Meets[] {
   const { distinct, piles } = pilesOf(eased)
   const piled = piles.flatMap(([first, ...others]) => others.flatMap(other => bothEase(first!, other, true)))
@@ -113,9 +122,14 @@ function easedTwice(eased: readonly Eased[]): readonly Meets[] {
 function bothEase(a: Eased, b: Eased, piled: boolean): readonly Meets[] {
   const [one, other] = [a.shape.edge, b.shape.edge]
   const isSame = one === other || one === 'all' || other === 'all'
-  if (!isSame || a.feature.cut === b.feature.cut || woodBetween(a, b) > coincident) return []
-  const overlap = overlapOf(a, b)
-  return [{ first: a.feature, second: b.feature, severity: 'note', overlap, how: 'overlaps', piled }]
+  if (!isSame || woodBetween(a, b) > coincident) return []
+  const [first, second] = [a.feature, b.feature]
+  if (first.face !== second.face && a.shape.kind !== 'bevel' && b.shape.kind !== 'bevel') {
+    const overlap = Math.min(a.to, b.to) - Math.max(a.from, b.from)
+    return [{ first, second, severity: 'warning', overlap, how: 'meets' }]
+  }
+  if (first.cut === second.cut) return []
+  return [{ first, second, severity: 'note', overlap: overlapOf(a, b), how: 'overlaps', piled }]
 }
 
 /** The worst that there is to say of two cuts: of the hole, or its mouth, with the other or its mouth. */

@@ -65,11 +65,11 @@ function thinWalls(
   })
 }
 
-/** To the edge of the part, or to a bevel where that comes nearer. */
+/** To the edge of the part, or to a bevel or an eased edge where that comes nearer. */
 function woodToEdges({ wood, eased }: Plane, cut: Cut, limit: number): number {
   const toEdge = isRun(cut) ? woodBeside(cut, wood, 2 * limit) : woodToEdge(cut, wood)
-  const bevels = eased.filter(({ shape }) => shape.kind === 'bevel' && !isRun(cut))
-  const near = bevels.filter(bevel => shareDepth(cut, bevel)).map(bevel => woodToEased(cut, bevel))
+  const slopes = isRun(cut) ? [] : eased.filter(edge => shareDepth(cut, edge))
+  const near = slopes.map(edge => woodToEased(cut, edge))
   return Math.min(toEdge, ...near)
 }
 
