@@ -2,6 +2,7 @@ import type { CheckFacts } from '../finding/check-facts.ts'
 import type { Finding } from '../finding/finding.ts'
 import type { Model } from '../model/part.ts'
 import type { Workshop } from '../workshop/workshop.ts'
+import { cutsMeetInside } from './inside/cuts-meet-inside.ts'
 import { exitOnFeature } from './inside/exit-on-feature.ts'
 import { holeComesOut } from './inside/hole-comes-out.ts'
 import { holesMeetInside } from './inside/holes-meet-inside.ts'
@@ -66,6 +67,7 @@ const rules: { readonly [R in keyof CheckFacts]: Rule<R> } = {
   'too-deep': tooDeep,
   'entry-hole': entryHole,
   'holes-meet-inside': holesMeetInside,
+  'cuts-meet-inside': cutsMeetInside,
   'wall-inside': wallInside,
   'hole-comes-out': holeComesOut,
   'exit-on-feature': exitOnFeature,

@@ -100,12 +100,15 @@ export type DepthPlace = {
 export type InsideFacts = {
   /** `other` is the second cut's kind; how far the one has to move to be clear of the other is `measured`. */
   'holes-meet-inside': DepthPlace & { readonly count: Quantity }
-  /** `other` is a cut's kind, or the name of what bounds the wood; `between`: how it lies between the two. */
+  /** `what` is a cut's kind; `other` is one too, or the name of what bounds the wood; `between`: how it lies between the two. */
   'wall-inside': DepthPlace & {
+    readonly what: string
     readonly other: string
     readonly between: 'beside' | 'crosswise' | 'before'
     readonly count: Quantity
   }
+  /** `what` and `other` are the kinds of the two cuts; how far the one has to move to be clear of the other is `measured`. */
+  'cuts-meet-inside': DepthPlace & { readonly what: string; readonly other: string; readonly count: Quantity }
   /** `into` is a cut's kind, or the name of what bounds the wood; `rim`: whether all of the hole's rim comes out there. */
   'hole-comes-out': DepthPlace & {
     readonly into: string

@@ -132,8 +132,15 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     measured: mm(1.5875),
     says: 'hole peg of beam meets hole low inside the wood, and so in 2 places, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front; they reach 1/16" (1.59 mm) into each other: move one of them, or make it less deep',
   },
+  'cuts-meet-inside': {
+    facts: { ...deep, what: 'slot', other: 'groove', count: count(1) },
+    places: [peg, low],
+    severity: 'note',
+    measured: mm(1.5875),
+    says: 'slot peg of beam meets groove low inside the wood, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front; they reach 1/16" (1.59 mm) into each other: make one of them less deep, or mitre what goes in',
+  },
   'wall-inside': {
-    facts: { ...deep, other: 'hole', between: 'crosswise', count: count(1) },
+    facts: { ...deep, what: 'hole', other: 'hole', between: 'crosswise', count: count(1) },
     places: [peg, low],
     severity: 'error',
     measured: mm(1.5875 / 2),

@@ -11,6 +11,7 @@ import { coincident, printable } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { clearBesideHole } from '../wood/limits.ts'
 import { worstOfEach } from '../worst-of-each.ts'
+import { areOnOneFace } from './on-one-face.ts'
 import { type Seen, woodSeenBetween } from './seen.ts'
 
 /** How wood lies between two cuts: along both, at a point where they pass crosswise, or before the end of one. */
@@ -78,12 +79,8 @@ function isSeenAsBad({ first, second, distance }: Encounter, seen: Seen): boolea
 
 /** Both square to one face, or to front and back, and at one depth somewhere. */
 function isSeenOnAFace(first: Bored, second: Bored | Hollow): boolean {
-  if (!isPlain(first.feature.shape) || (isBored(second) && !isPlain(second.feature.shape))) return false
-  if (first.face.id === second.face.id) return true
-  const broad = (id: string) => id === 'front' || id === 'back'
-  if (!broad(first.face.id) || !broad(second.face.id)) return false
-  const thickness = Math.abs(dot(minus(first.face.pose.origin, second.face.pose.origin), first.face.pose.out))
-  return first.depth + second.depth > thickness
+  const arePlain = [first, second].every(cut => !isBored(cut) || isPlain(cut.feature.shape))
+  return arePlain && areOnOneFace(first, second)
 }
 
 function encounter(

@@ -6,6 +6,7 @@ import type { Part } from '../../model/part.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { clearBesideHole } from '../wood/limits.ts'
 import { type Encounter, encountersOf, pairName } from './encounters.ts'
+import { type HollowsNear, hollowsNear } from './hollows-near.ts'
 import { type Outward, outwardOf } from './outward.ts'
 import type { Plane } from './plane.ts'
 import { seenOn } from './seen.ts'
@@ -18,7 +19,8 @@ export type Inside = {
   /** Through holes whose axis meets no wood. */
   readonly missed: readonly Placed[]
   readonly encounters: readonly Encounter[]
-  /** The pairs of cuts that these are about, by {@link pairName}. */
+  readonly hollowsNear: readonly HollowsNear[]
+  /** The pairs of cuts that the encounters are about, by {@link pairName}. */
   readonly pairs: ReadonlySet<string>
   readonly outward: readonly Outward[]
 }
@@ -49,6 +51,7 @@ export function insideOf({ drawn }: Part, planes: readonly Plane[], workshop: Wo
     hollows,
     missed,
     encounters,
+    hollowsNear: hollowsNear(hollows.filter(stands), wood, workshop.wall),
     pairs: new Set(encounters.map(({ first, second }) => pairName(first.feature, second.feature))),
     outward: outwardOf(bores, wood, seen, reach),
   }
