@@ -27,8 +27,8 @@ function alongContour(contour: Contour, width: number, inside: 1 | -1): readonly
   const side = inside * Math.sign(signedArea(contour))
   const isWorked = ({ tag }: Segment) => tag === lineOfStrip
   const outward = (segment: Segment, at: 0 | 1) => times(leftOf(tangentAt(segment, at)), side)
-  return segments.filter(isWorked).flatMap(segment => {
-    const i = segments.indexOf(segment)
+  return segments.flatMap((segment, i): readonly RimPiece[] => {
+    if (!isWorked(segment)) return []
     const [before, after] = [segments.at(i - 1)!, segments[(i + 1) % segments.length]!]
     const first = mitred(outward(segment, 0), isWorked(before) ? outward(before, 1) : undefined)
     const last = mitred(outward(segment, 1), isWorked(after) ? outward(after, 0) : undefined)
