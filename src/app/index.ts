@@ -27,7 +27,7 @@ export type {
 } from './inputs.ts'
 export { knownPrinter } from './known-printer.ts'
 export { measuredPrinter, type TypedReadings } from './measured-printer.ts'
-export { type NewPlan, newPlan, usualPlan } from './new-plan.ts'
+export { type NewPlan, newPlan, titleFromFileName, usualPlan } from './new-plan.ts'
 export { planSchemaText } from './plan-schema-text.ts'
 export { type PrintedPdf, printPdf } from './print-pdf.ts'
 export { type PrintedScale, printScale } from './print-scale.ts'

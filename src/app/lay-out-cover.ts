@@ -33,9 +33,11 @@ export function layOutCover(
   const all = drawings.length + covered.laid.count
   return {
     count: drawings.length,
-    pages: layOneEach(drawings, 'cover', options, { before: 0, count: all }, context.fonts),
+    pages: layOneEach(drawings, called, options, { before: 0, count: all }, context.fonts),
   }
 }
+
+const called = { label: 'cover', bookmark: 'Cover' }
 
 /** Numbers of one more digit can move a line once; more often they cannot. */
 const mostRounds = 3

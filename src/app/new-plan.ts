@@ -1,4 +1,5 @@
 import type { Unit } from '../length/unit.ts'
+import { labelFromId } from '../model/build/label.ts'
 import type { Found } from './found.ts'
 import { readModel } from './read-model.ts'
 
@@ -19,6 +20,11 @@ export function usualPlan(units: Unit): NewPlan {
   const sizes = { inch: ['7/16', '6 x 1 1/2'], mm: ['11', '150 x 40'] } as const
   const [thickness, size] = sizes[units]
   return { title: 'New model', units, thickness, part: 'Side', size }
+}
+
+/** The title of a plan that is kept in a file of this name: "pier-lamp" is "Pier lamp". */
+export function titleFromFileName(name: string): string {
+  return labelFromId(name)
 }
 
 /**

@@ -2,6 +2,7 @@ import type { CheckFacts } from '../finding/check-facts.ts'
 import type { Finding } from '../finding/finding.ts'
 import type { Model } from '../model/part.ts'
 import type { Workshop } from '../workshop/workshop.ts'
+import { cutsMeetInside } from './inside/cuts-meet-inside.ts'
 import { exitOnFeature } from './inside/exit-on-feature.ts'
 import { holeComesOut } from './inside/hole-comes-out.ts'
 import { holesMeetInside } from './inside/holes-meet-inside.ts'
@@ -31,6 +32,7 @@ import { rowUneven } from './row/row-uneven.ts'
 import type { Explanation, Rule } from './rule.ts'
 import { bitMissing } from './shop/bit-missing.ts'
 import { largerThanStock } from './shop/larger-than-stock.ts'
+import { measuredDiffers } from './shop/measured-differs.ts'
 import { smallPiece } from './shop/small-piece.ts'
 import { templateMissing } from './shop/template-missing.ts'
 import { subjectOf } from './subject/subject.ts'
@@ -65,6 +67,7 @@ const rules: { readonly [R in keyof CheckFacts]: Rule<R> } = {
   'too-deep': tooDeep,
   'entry-hole': entryHole,
   'holes-meet-inside': holesMeetInside,
+  'cuts-meet-inside': cutsMeetInside,
   'wall-inside': wallInside,
   'hole-comes-out': holeComesOut,
   'exit-on-feature': exitOnFeature,
@@ -72,6 +75,7 @@ const rules: { readonly [R in keyof CheckFacts]: Rule<R> } = {
   'bit-missing': bitMissing,
   'template-missing': templateMissing,
   'larger-than-stock': largerThanStock,
+  'measured-differs': measuredDiffers,
   'small-piece': smallPiece,
   'pin-hole-width': pinHoleWidth,
   'pin-hole-depth': pinHoleDepth,

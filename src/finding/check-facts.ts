@@ -53,11 +53,17 @@ type OutlineMeeting = {
 export type WoodFacts = {
   /** `beyond` is the edge or corner that it passes; how far is `measured`. */
   'outside-part': { readonly what: string; readonly beyond: string }
-  /** `other` is the second cut's kind; `how` they meet; how far they overlap is `measured`. */
+  /**
+   * `other` is the second cut's kind; `how` they meet, easings from front and back in the thickness; how far they overlap is
+   * `measured`. `count` cuts run into one
+   * another, whose `names` are these; the two are the worst of them.
+   */
   'features-meet': {
     readonly what: string
     readonly other: string
-    readonly how: 'overlaps' | 'touches' | 'lies within'
+    readonly how: 'overlaps' | 'touches' | 'lies within' | 'meets'
+    readonly count: Quantity
+    readonly names: string
   }
   /** `edge` is the nearest; `count` are the holes of the row that are as near. */
   'hole-near-edge': { readonly what: string; readonly edge: string; readonly count: Quantity }
@@ -94,12 +100,15 @@ export type DepthPlace = {
 export type InsideFacts = {
   /** `other` is the second cut's kind; how far the one has to move to be clear of the other is `measured`. */
   'holes-meet-inside': DepthPlace & { readonly count: Quantity }
-  /** `other` is a cut's kind, or the name of what bounds the wood; `between`: how it lies between the two. */
+  /** `what` is a cut's kind; `other` is one too, or the name of what bounds the wood; `between`: how it lies between the two. */
   'wall-inside': DepthPlace & {
+    readonly what: string
     readonly other: string
     readonly between: 'beside' | 'crosswise' | 'before'
     readonly count: Quantity
   }
+  /** `what` and `other` are the kinds of the two cuts; how far the one has to move to be clear of the other is `measured`. */
+  'cuts-meet-inside': DepthPlace & { readonly what: string; readonly other: string; readonly count: Quantity }
   /** `into` is a cut's kind, or the name of what bounds the wood; `rim`: whether all of the hole's rim comes out there. */
   'hole-comes-out': DepthPlace & {
     readonly into: string
@@ -146,6 +155,12 @@ export type ShopFacts = {
   }
   /** `direction` is length, width or thickness; `boards` are as many as make up the thickness. */
   'larger-than-stock': { readonly direction: string; readonly stock: string; readonly boards?: Quantity }
+  /** The block is `measured`, the part `limit`, and so much may be between them; `direction` is length, width or thickness. */
+  'measured-differs': {
+    readonly direction: string
+    readonly difference: Quantity
+    readonly allowed: Quantity
+  }
   /** The smallest is `measured` at its longest; `parts` names them. */
   'small-piece': { readonly parts: string; readonly count: Quantity }
 }

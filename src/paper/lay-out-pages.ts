@@ -135,11 +135,11 @@ export function wholeBody({ paper, workshop }: Pick<LayOptions, 'paper' | 'works
 
 /**
  * Drawings that were made to fill a page, each on an upright one of its own; `label` is what viewers call these pages, and
- * together they are one entry of the list of contents.
+ * together they are one entry of the list of contents, `bookmark`.
  */
 export function layOneEach(
   drawings: readonly Drawing[],
-  label: string,
+  { label, bookmark }: { readonly label: string; readonly bookmark: string },
   options: LayOptions,
   numbering: Numbering,
   fonts: Fonts,
@@ -152,12 +152,8 @@ export function layOneEach(
   return [...makePages(pages, numbering, options, noTile, fonts)].map((page, i) => ({
     ...page,
     label: pages.length === 1 ? label : `${label} ${i + 1}`,
-    bookmarks: [[capitalised(label)]],
+    bookmarks: [[bookmark]],
   }))
-}
-
-function capitalised(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }
 
 function noTile(): never {

@@ -2,7 +2,7 @@ import type { FaceName } from '../finding/face-name.ts'
 import { sayFace } from '../finding/face-name.ts'
 import type { Contour } from '../geometry/shape/contour.ts'
 import type { Segment } from '../geometry/shape/segment.ts'
-import { isPlaced } from '../model/feature.ts'
+import { isPlaced, type Placed } from '../model/feature.ts'
 import { finishedOutline } from '../model/finished-outline.ts'
 import type { Part, Transfer } from '../model/part.ts'
 import { coincident } from '../number/tolerance.ts'
@@ -14,7 +14,7 @@ import { isFillet, withWholeArcs } from './mark-out/arcs.ts'
 /** How a part comes from paper to wood, and why, in half a line. */
 export type ChosenTransfer = { readonly by: Exclude<Transfer, 'auto'>; readonly because: string }
 
-/** More features than this on one face are quicker glued on than marked. */
+/** More on one face that is set out by itself is quicker glued on than marked. */
 const mostMarked = 8
 
 /**
@@ -39,16 +39,31 @@ export function chooseTransfer(
   if (cutOuts.some(contour => isCurved(contour, workshop))) return template('a cut-out is curved')
   if (cutOuts.some(isAngled)) return template('an edge of a cut-out is not square to the others')
   if (features.some(({ shape }) => shape.kind === 'engraved-lines')) return template('a drawing is engraved')
-  const counts = new Map<FaceName, number>()
-  for (const { face } of features) counts.set(face, (counts.get(face) ?? 0) + 1)
-  const [fullest, most] = [...counts].reduce((a, b) => (b[1] > a[1] ? b : a), ['front', 0] as [
-    FaceName,
-    number,
-  ])
-  if (most > mostMarked) return template(`${most} features on the ${sayFace(fullest)}`)
-  const count = features.length
-  const counted = count === 0 ? 'nothing to cut out' : `${count} feature${count === 1 ? '' : 's'}`
-  return { by: 'mark-out', because: `square, ${counted}` }
+  const settings = new Map<FaceName, Set<string>>()
+  for (const feature of features) {
+    const onFace = settings.get(feature.face) ?? new Set()
+    settings.set(feature.face, onFace.add(settingOf(feature)))
+  }
+  for (const [face, { size }] of settings) {
+    if (size > mostMarked) return template(`${size} features to set out on the ${sayFace(face)}`)
+  }
+  const all = [...settings.values()].reduce((sum, { size }) => sum + size, 0)
+  return { by: 'mark-out', because: `square, ${counted(features.length, all)}` }
+}
+
+/**
+ * What the maker sets once, by a name: the fence for a row or a line of a grid, along which only the stop moves; the rest
+ * by itself, and the holes of a circle too, which no fence sets.
+ */
+function settingOf({ id, cut, row }: Placed): string {
+  return row === undefined || row.pattern === 'circle' ? id : `${cut} in line ${row.line ?? 1}`
+}
+
+function counted(features: number, settings: number): string {
+  if (features === 0) return 'nothing to cut out'
+  if (features > mostMarked && settings < features)
+    return `${features} features in ${settings} setting${settings === 1 ? '' : 's'}`
+  return `${features} feature${features === 1 ? '' : 's'}`
 }
 
 /** Whether it has an arc that no circle template draws: one that rounds no corner or end, or of a radius that the shop has none for. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { newPlan, usualPlan } from '../../src/app/new-plan.ts'
+import { newPlan, titleFromFileName, usualPlan } from '../../src/app/new-plan.ts'
 import { readModel } from '../../src/app/read-model.ts'
 
 for (const units of ['inch', 'mm'] as const) {
@@ -67,4 +67,13 @@ test('whatever the title, it comes back word for word, white space made plain, o
       if (findings.length === 0) expect(model!.title).toBe(title.trim().replace(/\s+/g, ' '))
     }),
   )
+})
+
+test.each([
+  ['pier-lamp', 'Pier lamp'],
+  ['loom_2--beam', 'Loom 2 beam'],
+  ['élan', 'Élan'],
+  ['-', ''],
+])('a file called %s holds "%s"', (name, title) => {
+  expect(titleFromFileName(name)).toBe(title)
 })

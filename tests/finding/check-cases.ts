@@ -83,7 +83,7 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     says: 'slot peg of beam goes 1/8" (3.18 mm) past the right end of the part',
   },
   'features-meet': {
-    facts: { what: 'hole', other: 'slot', how: 'overlaps' },
+    facts: { what: 'hole', other: 'slot', how: 'overlaps', count: count(2), names: 'peg, mouth' },
     places: [peg, { part: 'beam', feature: 'mouth' }],
     measured: mm(3.175),
     says: 'hole peg of beam overlaps slot mouth by 1/8" (3.18 mm); move one of them, or make one cut of the two',
@@ -132,8 +132,15 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     measured: mm(1.5875),
     says: 'hole peg of beam meets hole low inside the wood, and so in 2 places, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front; they reach 1/16" (1.59 mm) into each other: move one of them, or make it less deep',
   },
+  'cuts-meet-inside': {
+    facts: { ...deep, what: 'slot', other: 'groove', count: count(1) },
+    places: [peg, low],
+    severity: 'note',
+    measured: mm(1.5875),
+    says: 'slot peg of beam meets groove low inside the wood, 1" (25.4 mm) from the left, 1/2" (12.7 mm) from the bottom and 1/4" (6.35 mm) from the front; they reach 1/16" (1.59 mm) into each other: make one of them less deep, or mitre what goes in',
+  },
   'wall-inside': {
-    facts: { ...deep, other: 'hole', between: 'crosswise', count: count(1) },
+    facts: { ...deep, what: 'hole', other: 'hole', between: 'crosswise', count: count(1) },
     places: [peg, low],
     severity: 'error',
     measured: mm(1.5875 / 2),
@@ -193,6 +200,14 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     measured: mm(25.4),
     limit: mm(12.7),
     says: 'the thickness of part beam is 1" (25.4 mm), and plank is 1/2" (12.7 mm); glue up 2 boards, which leaves nothing for flattening',
+  },
+  'measured-differs': {
+    facts: { direction: 'width', difference: mm(-3.175), allowed: mm(1.5875) },
+    places: [beam, beam],
+    severity: 'warning',
+    measured: mm(38.1),
+    limit: mm(41.275),
+    says: 'the block of part beam measures 1 1/2" (38.1 mm) in its width, and the plan says 1 5/8" (41.28 mm): 1/8" (3.18 mm) less, where up to 1/16" (1.59 mm) is usual; measure again, or give the part the size of the block',
   },
   'small-piece': {
     facts: { parts: 'beam, wheel', count: count(2) },

@@ -445,6 +445,40 @@ describe('a sentence', () => {
     expect(long).toContain('…')
   })
 
+  it('says of a crowd of cuts how many there are, and begins to say which', () => {
+    const { says, ...meeting } = cases['features-meet']
+    const facts = { ...meeting.facts, count: { value: 1200, unit: 'count' }, names: 'peg, pin, and 9 more' }
+    const finding = { severity: 'error', ...meeting, facts, rule: 'features-meet' } as unknown as Finding
+    expect(sentence(finding, inches)).toBe(
+      'hole peg of beam overlaps slot mouth by 1/8" (3.18 mm), the worst of 1,200 cuts that run into one another (peg, pin, and 9 more); move them apart, or leave one of them',
+    )
+    expect(says).not.toContain('the worst of')
+  })
+
+  it('says of an edge that is eased from front and back that nothing is left of it', () => {
+    const facts = {
+      what: 'chamfer',
+      other: 'chamfer',
+      how: 'meets',
+      count: { value: 2, unit: 'count' },
+      names: 'c',
+    }
+    const places = [
+      { part: 'beam', feature: 'c.front' },
+      { part: 'beam', feature: 'c.back' },
+    ]
+    const finding = {
+      severity: 'warning',
+      rule: 'features-meet',
+      places,
+      measured: mm(3.175),
+      facts,
+    } as Finding
+    expect(sentence(finding, inches)).toBe(
+      'chamfer c.front of beam meets chamfer c.back in the thickness, which is 1/8" (3.18 mm) less than both are deep; nothing is left of the edge between them: make one of them less deep',
+    )
+  })
+
   it('shows lengths in the unit of the plan first', () => {
     const { says, ...outside } = cases['outside-part']
     const finding = { severity: 'error', ...outside, rule: 'outside-part' } as unknown as Finding

@@ -36,9 +36,34 @@ test.each([
     'mark-out: square, 8 features',
   ],
   [
-    'nine holes on a face',
+    'nine holes on a face, each by itself',
+    cuts(
+      ...Array.from(
+        { length: 9 },
+        (_, i) => `hole: h${i}, at: { left: ${10 * i + 5}, bottom: 20 }, diameter: 3`,
+      ),
+    ),
+    'template: 9 features to set out on the front',
+  ],
+  [
+    'nine holes in a row, which the fence is set for once',
     cuts('row: r, at: { left: 10, bottom: 20 }, toward: right, spacing: 8, count: 9, diameter: 3'),
-    'template: 9 features on the front',
+    'mark-out: square, 9 features in 1 setting',
+  ],
+  [
+    'a grid of four lines',
+    cuts('grid: g, at: { left: 10, bottom: 5 }, spacing: 8 x 8, count: 10 x 4, diameter: 3'),
+    'mark-out: square, 40 features in 4 settings',
+  ],
+  [
+    'a grid of nine lines',
+    cuts('grid: g, at: { left: 10, bottom: 4 }, spacing: 10 x 4, count: 2 x 9, diameter: 2'),
+    'template: 9 features to set out on the front',
+  ],
+  [
+    'a circle of nine holes, which no fence sets',
+    cuts('hole-circle: c, at: center, circle: 24, count: 9, diameter: 3'),
+    'template: 9 features to set out on the front',
   ],
   [
     'ten holes on two faces',
@@ -46,7 +71,7 @@ test.each([
       'row: r, at: { left: 10, bottom: 20 }, toward: right, spacing: 8, count: 5, diameter: 3',
       'row: s, on: top, at: { left: 10, front: 10 }, toward: right, spacing: 8, count: 5, diameter: 3',
     ),
-    'mark-out: square, 10 features',
+    'mark-out: square, 10 features in 2 settings',
   ],
   ['a round window', cuts('cut-out: w, at: center, round: 21'), 'template: a cut-out is curved'],
   ['a hole without a place', cuts('hole: a, diameter: 4'), 'mark-out: square, nothing to cut out'],

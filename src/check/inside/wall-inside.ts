@@ -11,12 +11,17 @@ import { worstOfEach } from '../worst-of-each.ts'
 import { pairKey } from './pair-key.ts'
 import { depthPlace, placeAbove } from './spot.ts'
 
-/** Too little wood inside the part between a hole and another cut, or the outside of the part. */
+/** Too little wood inside the part between two cuts, or between a hole and the outside of the part. */
 export const wallInside: Rule<'wall-inside'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(atHand => {
       const { part, inside } = atHand
-      const thin = inside.encounters.filter(({ distance }) => distance > 0)
+      const hollows = inside.hollowsNear.map(near => ({
+        ...near,
+        limit: workshop.wall,
+        between: 'beside' as const,
+      }))
+      const thin = [...inside.encounters, ...hollows].filter(({ distance }) => distance > 0)
       return [
         ...worstOfEach(thin, pairKey, ({ distance, limit }) => 1 - distance / limit).map(
           ({ worst, count: alike }): FindingOf<'wall-inside'> => {
@@ -29,6 +34,7 @@ export const wallInside: Rule<'wall-inside'> = {
               limit: mm(worst.limit),
               facts: {
                 ...depthPlace(part, at),
+                what: wordFor(worst.first.feature),
                 other: wordFor(worst.second.feature),
                 between: worst.between,
                 count: count(alike),
@@ -43,7 +49,7 @@ export const wallInside: Rule<'wall-inside'> = {
     purpose:
       'Wood that is too thin inside a block breaks through while boring, or splits when a pin is driven in, and nothing shows it before.',
     limit: (workshop, show) =>
-      `holes that run beside each other: ${clearInWords(workshop, show)}; where two pass crosswise they are near at one point only, and ${show(workshop.wall)} is enough; before the end of a stopped hole, its point included, ${show(workshop.clear.underPoint)}`,
+      `holes that run beside each other: ${clearInWords(workshop, show)}; where two pass crosswise they are near at one point only, and ${show(workshop.wall)} is enough; before the end of a stopped hole, its point included, ${show(workshop.clear.underPoint)}; between slots, grooves and rebates ${show(workshop.wall)}`,
     origin: commonPractice,
   },
 }
@@ -69,6 +75,7 @@ function toOutside({ part, inside }: PartAtHand, workshop: Workshop): readonly F
     limit: mm(limit),
     facts: {
       ...depthPlace(part, near.at),
+      what: wordFor(near.bored.feature),
       other: near.wall.cut === undefined ? near.wall.name : wordFor(near.wall.cut),
       between: near.where === 'end' ? 'before' : 'beside',
       count: count(alike),

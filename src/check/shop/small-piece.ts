@@ -2,6 +2,7 @@ import type { Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { count, mm } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
+import { someNames } from '../some-names.ts'
 
 /** Parts that are too small to be cut off at the saw by themselves. A model has many of them: they are said once. */
 export const smallPiece: Rule<'small-piece'> = {
@@ -16,7 +17,7 @@ export const smallPiece: Rule<'small-piece'> = {
         places: [{ source: first.source }],
         measured: mm(Math.min(...small.map(longestSide))),
         limit: mm(smallestPiece),
-        facts: { parts: namesOf(small), count: count(small.length) },
+        facts: { parts: someNames(small.map(({ id }) => id)), count: count(small.length) },
       },
     ]
   },
@@ -30,13 +31,4 @@ export const smallPiece: Rule<'small-piece'> = {
 
 function longestSide({ length, width }: Part): number {
   return Math.max(length.mm, width.mm)
-}
-
-/** More names than these in one sentence help nobody. */
-const mostNames = 12
-
-function namesOf(parts: readonly Part[]): string {
-  const named = parts.slice(0, mostNames).map(({ id }) => id)
-  const more = parts.length - named.length
-  return [...named, ...(more > 0 ? [`and ${more} more`] : [])].join(', ')
 }

@@ -10,6 +10,8 @@ import type { Hollow } from '../../model/inside/hollow.ts'
 import { coincident, printable } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { clearBesideHole } from '../wood/limits.ts'
+import { worstOfEach } from '../worst-of-each.ts'
+import { areOnOneFace } from './on-one-face.ts'
 import { type Seen, woodSeenBetween } from './seen.ts'
 
 /** How wood lies between two cuts: along both, at a point where they pass crosswise, or before the end of one. */
@@ -34,7 +36,8 @@ export function isBored(cut: Bored | Hollow): cut is Bored {
 }
 
 /**
- * All of them within `reach` (mm), in the order of the plan. What shows on a face as badly as it is inside is left to
+ * One of every two cuts within `reach` (mm), in the order of the plan; of a rim that is eased all round, whose hollow is in
+ * pieces, the worst. What shows on a face as badly as it is inside is left to
  * the rules that look at a face; what is worse inside is said there and not on the face.
  */
 export function encountersOf(
@@ -51,11 +54,16 @@ export function encountersOf(
     hollows.map(({ body }) => body.box),
     reach,
   ).map(([i, j]) => [bores[i]!, hollows[j]!] as const)
-  return [...pairs, ...withHollows].flatMap(([first, second]) =>
+  const all = [...pairs, ...withHollows].flatMap(([first, second]) =>
     isSeenOnAFace(first, second)
       ? []
       : encounter(first, second, workshop, reach).filter(found => !isSeenAsBad(found, seen)),
   )
+  return worstOfEach(
+    all,
+    ({ first, second }) => pairName(first.feature, second.feature),
+    ({ overlap, distance }) => overlap - distance,
+  ).map(({ worst }) => worst)
 }
 
 /** The names of two cuts that meet or nearly do inside, whichever is the first. */
@@ -71,12 +79,8 @@ function isSeenAsBad({ first, second, distance }: Encounter, seen: Seen): boolea
 
 /** Both square to one face, or to front and back, and at one depth somewhere. */
 function isSeenOnAFace(first: Bored, second: Bored | Hollow): boolean {
-  if (!isPlain(first.feature.shape) || (isBored(second) && !isPlain(second.feature.shape))) return false
-  if (first.face.id === second.face.id) return true
-  const broad = (id: string) => id === 'front' || id === 'back'
-  if (!broad(first.face.id) || !broad(second.face.id)) return false
-  const thickness = Math.abs(dot(minus(first.face.pose.origin, second.face.pose.origin), first.face.pose.out))
-  return first.depth + second.depth > thickness
+  const arePlain = [first, second].every(cut => !isBored(cut) || isPlain(cut.feature.shape))
+  return arePlain && areOnOneFace(first, second)
 }
 
 function encounter(

@@ -1,4 +1,3 @@
-import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { nearestOnSegment } from '../../geometry/measure/nearest.ts'
 import { type Body, reach as reachOfBody } from '../../geometry/solid/body.ts'
 import { cutCone } from '../../geometry/solid/cut-cone.ts'
@@ -9,7 +8,7 @@ import { type Apart, apart } from '../../geometry/solid/separation.ts'
 import { mouthDepth } from '../../model/bore/mouth.ts'
 import { isPlain } from '../../model/feature.ts'
 import { type Bored, distanceAlong, planeOf } from '../../model/inside/bored.ts'
-import { type Wall, type Wood, wallDeviation } from '../../model/inside/walls.ts'
+import { isWood, type Wall, type Wood, wallDeviation } from '../../model/inside/walls.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { isAtEnd } from './encounters.ts'
 import { isSeenOutside, type Seen, woodSeenBetween } from './seen.ts'
@@ -135,12 +134,4 @@ function whereOn(bored: Bored, at: Point3): Outward['where'] {
   const { shape } = bored.feature
   const rim = bored.radius * Math.tan(shape.lean?.angle ?? 0)
   return distanceAlong(bored.axis, at) <= mouthDepth(shape) + rim + coincident ? 'mouth' : 'side'
-}
-
-function isWood({ regions, thickness }: Wood, p: Point3): boolean {
-  return (
-    p.z >= -coincident &&
-    p.z <= thickness + coincident &&
-    regions.some(region => pointInRegion(region, p) !== 'outside')
-  )
 }

@@ -10,6 +10,7 @@ import type { Face, Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { type Cut, cutOf, type Taking, takesWood } from './cut.ts'
 import { type Eased, isEasing } from './eased.ts'
+import { type Piled, pilesOf } from './piles.ts'
 
 /**
  * A face of a part with all that is cut into it. What is cut into the back stands with the front, seen through the
@@ -23,6 +24,8 @@ export type Plane = {
   readonly wood: readonly Region[]
   /** Everything but what eases an edge. */
   readonly cuts: readonly Cut[]
+  /** The same without what stands piled on one spot, and the piles. */
+  readonly piled: Piled
   readonly eased: readonly Eased[]
 }
 
@@ -40,7 +43,14 @@ export function planesOf(part: Part): readonly Plane[] {
     const { shape } = cut.feature
     return isEasing(shape) ? [{ ...cut, shape }] : []
   })
-  const front = { face: drawn.faces.front, blank: drawn.outline, wood: silhouette(drawn), cuts, eased }
+  const front = {
+    face: drawn.faces.front,
+    blank: drawn.outline,
+    wood: silhouette(drawn),
+    cuts,
+    piled: pilesOf(cuts),
+    eased,
+  }
   const notches = cuts.filter(({ feature }) => feature.shape.kind === 'edge-cut')
   return [front, ...edgePlanes(part, features, notches)]
 }
@@ -52,15 +62,9 @@ function edgePlanes(part: Part, features: readonly Taking[], notches: readonly C
     const own = features.filter(feature => feature.face === face.id)
     if (own.length === 0) return []
     const depth = depthUnder(face.id, { length: length.mm, width: width.mm, thickness: thickness.mm })
-    return [
-      {
-        face,
-        blank: face.region,
-        wood: woodOfEdge(part, face, notches),
-        cuts: own.map(feature => cutOf(feature, depth)),
-        eased: [],
-      },
-    ]
+    const cuts = own.map(feature => cutOf(feature, depth))
+    const wood = woodOfEdge(part, face, notches)
+    return [{ face, blank: face.region, wood, cuts, piled: pilesOf(cuts), eased: [] }]
   })
 }
 

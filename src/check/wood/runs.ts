@@ -26,7 +26,7 @@ function areParallel(a: Cut, b: Cut): boolean {
 }
 
 /** The sine of the least angle at which two runs cross, and do not lie side by side. */
-const crossing = 1 / 2
+export const crossing = 1 / 2
 
 /** The straight lines that a groove or rebate is worked to along its length. */
 function sidesOf({ region }: Cut): readonly Line[] {

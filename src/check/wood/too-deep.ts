@@ -1,8 +1,10 @@
-import { middleOfBounds, regionBounds } from '../../geometry/measure/bounds.ts'
+import { contourBounds, middleOfBounds, regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { along, dot, type Point3 } from '../../geometry/solid/point3.ts'
-import type { Mouth, Placed } from '../../model/feature.ts'
+import { isPlaced, type Mouth, type Placed } from '../../model/feature.ts'
+import { faceOf } from '../../model/part.ts'
 import { toPart } from '../../model/pose.ts'
+import { shapeBounds } from '../../model/shape-bounds.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { placeAbove } from '../inside/spot.ts'
@@ -13,24 +15,28 @@ import type { PartAtHand } from '../subject/subject.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { woodUnder } from './wood-under.ts'
 
-/** A stopped hole, mortise, groove, rebate or chamfer that comes out on the other side, by the point of the bit perhaps, or nearly does. */
+/** A stopped hole, mortise, groove, rebate, chamfer or engraving that comes out on the other side, by the point of the bit perhaps, or nearly does. */
 export const tooDeep: Rule<'too-deep'> = {
   find: ({ parts, workshop }) =>
     parts.flatMap(atHand => {
-      const deep = [...deepBores(atHand, workshop), ...deepFloors(atHand, workshop)]
+      const deep = [
+        ...deepBores(atHand, workshop),
+        ...deepFloors(atHand, workshop),
+        ...deepEngravings(atHand, workshop),
+      ]
       const worst = worstOfEach(
         deep,
         ({ feature }) => `${feature.cut} ${feature.face}`,
         ({ left }) => -left,
       )
-      return worst.map(({ worst: { feature, what, depth, available, point, left, at } }) => {
+      return worst.map(({ worst: { feature, what, depth, available, point, left, limit, at } }) => {
         const place = placeAbove(atHand.part, feature, at)
         return {
           rule: 'too-deep',
           severity: left <= coincident ? 'error' : 'warning',
           places: [isOfRow(feature) ? { ...place, feature: feature.cut } : place],
           measured: mm(left),
-          limit: mm(workshop.clear.underPoint),
+          limit: mm(limit),
           facts: { what, depth: mm(depth), available: mm(available), point: mm(point) },
         }
       })
@@ -39,7 +45,7 @@ export const tooDeep: Rule<'too-deep'> = {
     purpose:
       'The depth of a stopped hole is that of its full diameter; the point of the bit goes deeper. Where too little wood is left under it, the point shows on the other side, or the floor breaks out when a pin is driven in.',
     limit: ({ clear, bits }, show) =>
-      `${show(clear.underPoint)} of wood under the point of a ${bits.point} bit`,
+      `${show(clear.underPoint)} of wood under the point of a ${bits.point} bit, and as much under an engraving, or on a thin part half of its wood`,
     origin: `${commonPractice}; a twist drill's point is (D/2) × cot(A/2) long, by calculation`,
   },
 }
@@ -52,6 +58,8 @@ type Deep = {
   readonly available: number
   readonly point: number
   readonly left: number
+  /** What is wanted of that. */
+  readonly limit: number
   /** Where the wood is thinnest. */
   readonly at: Point3
 }
@@ -67,7 +75,8 @@ function deepBores({ inside }: PartAtHand, { clear }: Workshop): readonly Deep[]
     const depth = bored.depth * straight
     const point = Math.max(bored.tip * straight, bored.radius * Math.sqrt(1 - straight * straight))
     const { feature } = bored
-    return [{ feature, what: wordFor(feature), depth, available: left + depth + point, point, left, at }]
+    const available = left + depth + point
+    return [{ feature, what: wordFor(feature), depth, available, point, left, limit: clear.underPoint, at }]
   })
 }
 
@@ -81,10 +90,50 @@ function deepFloors(atHand: PartAtHand, { clear }: Workshop): readonly Deep[] {
         if (available <= coincident || left >= clear.underPoint - coincident) return []
         const { pose } = plane.face
         const floor = along(toPart(pose, at), pose.out, -depth)
-        return [{ feature: cut.feature, what, depth, available, point: 0, left, at: floor }]
+        return [
+          {
+            feature: cut.feature,
+            what,
+            depth,
+            available,
+            point: 0,
+            left,
+            limit: clear.underPoint,
+            at: floor,
+          },
+        ]
       }),
     ),
   )
+}
+
+/** An engraving whose depth the plan gives, under the middle of its letters or of each of its lines. */
+function deepEngravings(atHand: PartAtHand, { clear }: Workshop): readonly Deep[] {
+  const { drawn } = atHand.part
+  return drawn.features.filter(isPlaced).flatMap((feature): readonly Deep[] => {
+    const depth = engravedDepth(feature)
+    if (depth === undefined) return []
+    const face = faceOf(drawn, feature.face)
+    return middlesOf(feature).flatMap((at): readonly Deep[] => {
+      const available = woodUnder(atHand, { face }, at)
+      const left = available - depth
+      // no pin is driven in under a letter, and a thin plate bears one that is half as deep
+      const limit = Math.min(clear.underPoint, available / 2)
+      if (available <= coincident || left >= limit - coincident) return []
+      const floor = along(toPart(face.pose, at), face.pose.out, -depth)
+      return [{ feature, what: wordFor(feature), depth, available, point: 0, left, limit, at: floor }]
+    })
+  })
+}
+
+function engravedDepth({ shape }: Placed): number | undefined {
+  const isEngraved = shape.kind === 'engraved-lines' || shape.kind === 'engraved-text'
+  return isEngraved ? shape.depth?.mm : undefined
+}
+
+function middlesOf({ shape }: Placed): readonly Point[] {
+  const paths = shape.kind === 'engraved-lines' ? shape.paths.map(contourBounds) : [shapeBounds(shape)]
+  return paths.map(middleOfBounds)
 }
 
 type Floor = Pick<Deep, 'what' | 'depth'> & { readonly at: Point }

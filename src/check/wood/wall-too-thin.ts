@@ -65,17 +65,17 @@ function thinWalls(
   })
 }
 
-/** To the edge of the part, or to a bevel where that comes nearer. */
+/** To the edge of the part, or to a bevel or an eased edge where that comes nearer. */
 function woodToEdges({ wood, eased }: Plane, cut: Cut, limit: number): number {
   const toEdge = isRun(cut) ? woodBeside(cut, wood, 2 * limit) : woodToEdge(cut, wood)
-  const bevels = eased.filter(({ shape }) => shape.kind === 'bevel' && !isRun(cut))
-  const near = bevels.filter(bevel => shareDepth(cut, bevel)).map(bevel => woodToEased(cut, bevel))
+  const slopes = isRun(cut) ? [] : eased.filter(edge => shareDepth(cut, edge))
+  const near = slopes.map(edge => woodToEased(cut, edge))
   return Math.min(toEdge, ...near)
 }
 
 /** A notch is an edge, and the wood between it and a hole is the rule of holes near edges. */
-function betweenCuts({ cuts }: Plane, workshop: Workshop): readonly Wall[] {
-  const inside = cuts.filter(({ feature }) => feature.shape.kind !== 'edge-cut')
+function betweenCuts({ piled }: Plane, workshop: Workshop): readonly Wall[] {
+  const inside = piled.distinct.filter(({ feature }) => feature.shape.kind !== 'edge-cut')
   const reach = Math.max(workshop.wall, ...inside.map(cut => clearBeside(cut, workshop)))
   return nearPairs(inside, reach).flatMap(([first, second]) => {
     const limit = Math.max(clearBeside(first, workshop), clearBeside(second, workshop))

@@ -10,8 +10,8 @@ import type { PartAtHand } from '../subject/subject.ts'
  * How far it is from a place on a face straight into the part until the wood ends: through the thickness, or across
  * the front as it is when the notches are cut. From a face that lies outside the outline the air counts too.
  */
-export function woodUnder({ part, planes }: PartAtHand, { face }: Plane, at: Point): number {
-  if (face.id === 'front') return part.thickness.mm
+export function woodUnder({ part, planes }: PartAtHand, { face }: Pick<Plane, 'face'>, at: Point): number {
+  if (face.id === 'front' || face.id === 'back') return part.thickness.mm
   const front = planes[0]?.wood ?? []
   const start = toPart(face.pose, at)
   const { out } = face.pose

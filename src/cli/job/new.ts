@@ -1,5 +1,5 @@
 import { lstat } from 'node:fs/promises'
-import { type NewPlan, newPlan, usualPlan } from '../../app/index.ts'
+import { type NewPlan, newPlan, titleFromFileName, usualPlan } from '../../app/index.ts'
 import { visible } from '../../finding/visible.ts'
 import { type ExitCode, exitCode } from '../exit-code.ts'
 import { askForPlan } from '../input/ask-for-plan.ts'
@@ -41,8 +41,7 @@ export async function begin(
 function usualFor(output: string | undefined, units: 'inch' | 'mm'): NewPlan {
   const usual = usualPlan(units)
   if (output === undefined || output === standardStream) return usual
-  const words = nameFromPlan(output).replaceAll(/[-_]+/g, ' ').trim()
-  const titled = { ...usual, title: words.charAt(0).toUpperCase() + words.slice(1) }
+  const titled = { ...usual, title: titleFromFileName(nameFromPlan(output)) }
   // a file may be called what no plan can
   return newPlan(titled).findings.length === 0 ? titled : usual
 }

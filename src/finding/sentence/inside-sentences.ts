@@ -8,7 +8,9 @@ export const insideSentences: Sentences<keyof InsideFacts> = {
   'holes-meet-inside': ({ facts, places, measured }, wording) =>
     `${theFeature('hole', places[0])} meets ${named('hole', places[1]?.feature)} inside the wood${inPlaces(facts.count)}, ${where(facts, wording)}${measured ? `; they reach ${wording.show(measured)} into each other` : ''}: move one of them, or make it less deep`,
   'wall-inside': ({ facts, places, severity, measured, limit }, wording) =>
-    `there is ${amountOf(measured, wording)} of wood between ${theFeature('hole', places[0])} and ${otherOf(facts.other, places[1])}${betweens[facts.between]}${inPlaces(facts.count)}, ${where(facts, wording)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the wall', severity)}`,
+    `there is ${amountOf(measured, wording)} of wood between ${theFeature(facts.what, places[0])} and ${otherOf(facts.other, places[1])}${betweens[facts.between]}${inPlaces(facts.count)}, ${where(facts, wording)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the wall', severity)}`,
+  'cuts-meet-inside': ({ facts, places, measured }, wording) =>
+    `${theFeature(facts.what, places[0])} meets ${named(facts.other, places[1]?.feature)} inside the wood${inPlaces(facts.count)}, ${where(facts, wording)}${measured ? `; they reach ${wording.show(measured)} into each other` : ''}: make one of them less deep, or mitre what goes in`,
   'hole-comes-out': ({ facts, places, measured }, wording) => {
     const into = places[1] === undefined ? 'at' : 'in'
     const by = measured ? `, ${wording.show(measured)} beyond the wood` : ''

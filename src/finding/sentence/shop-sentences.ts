@@ -17,6 +17,8 @@ export const shopSentences: Sentences<keyof ShopFacts> = {
     const nothingOver = severity === 'warning' ? ', which leaves nothing for flattening' : ''
     return `the thickness of ${theFeature('part', places[0])} is ${sizes}; glue up ${wording.amount(boards)} boards${nothingOver}`
   },
+  'measured-differs': ({ facts: { direction, difference, allowed }, places, measured, limit }, wording) =>
+    `the block of ${theFeature('part', places[0])} measures ${size(measured, wording)} in its ${direction}, and the plan says ${size(limit, wording)}: ${offBy(difference, wording)}, where up to ${wording.show(allowed)} is usual; measure again, or give the part the size of the block`,
   'small-piece': ({ facts: { parts, count }, limit }, wording) =>
     `${count.value === 1 ? 'one part is' : `${wording.amount(count)} parts are`} under ${size(limit, wording)} at the longest (${visible(parts)}); cut ${count.value === 1 ? 'it' : 'them'} from a longer piece, or by hand in a mitre box`,
 }

@@ -1,16 +1,18 @@
 import type { WoodFacts } from '../check-facts.ts'
 import type { FindingOf, Severity } from '../finding.ts'
 import type { Quantity } from '../quantity.ts'
-import { visible } from '../visible.ts'
-import { type Sentences, theFeature, type Wording } from './wording.ts'
+import { excerpt, visible } from '../visible.ts'
+import { longestList, type Sentences, theFeature, type Wording } from './wording.ts'
 
 export const woodSentences: Sentences<keyof WoodFacts> = {
   'outside-part': ({ facts, places, measured }, { show }) =>
     `${theFeature(facts.what, places[0])} goes ${measured ? `${show(measured)} ` : ''}past the ${visible(facts.beyond)} of the part`,
-  'features-meet': ({ facts, places, measured }, { show }) => {
-    const { how } = facts
-    const by = how === 'overlaps' && measured ? ` by ${show(measured)}` : ''
-    return `${theFeature(facts.what, places[0])} ${how} ${named(facts.other, places[1]?.feature)}${by}; ${mendOf(how)}`
+  'features-meet': ({ facts, places, measured }, { show, amount }) => {
+    const { how, count, names } = facts
+    const by = measured ? reaching(how, show(measured)) : ''
+    const two = `${theFeature(facts.what, places[0])} ${how} ${named(facts.other, places[1]?.feature)}${by}`
+    if (count.value <= 2) return `${two}; ${mendOf(how)}`
+    return `${two}, the worst of ${amount(count)} cuts that run into one another (${visible(excerpt(names, longestList))}); ${how === 'meets' ? mendOf(how) : 'move them apart, or leave one of them'}`
   },
   'hole-near-edge': ({ facts, places, severity, measured, limit }, wording) =>
     `${theFeature(facts.what, places[0])}${alike(facts.count)} leaves ${amountOf(measured, wording)} of wood to the ${visible(facts.edge)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the edge', severity)}`,
@@ -37,7 +39,15 @@ export function named(what: string, name: string | undefined): string {
   return name === undefined ? visible(what) : `${what} ${visible(name)}`
 }
 
-function mendOf(how: WoodFacts['features-meet']['how']): string {
+type How = WoodFacts['features-meet']['how']
+
+function reaching(how: How, amount: string): string {
+  if (how === 'meets') return ` in the thickness, which is ${amount} less than both are deep`
+  return how === 'overlaps' ? ` by ${amount}` : ''
+}
+
+function mendOf(how: How): string {
+  if (how === 'meets') return 'nothing is left of the edge between them: make one of them less deep'
   return how === 'lies within'
     ? 'nothing is left there to cut'
     : 'move one of them, or make one cut of the two'

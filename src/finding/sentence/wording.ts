@@ -50,7 +50,7 @@ export function didYouMean(nearest: string | undefined): string {
 }
 
 /** As many letters of a list as a sentence repeats. */
-const longestList = 160
+export const longestList = 160
 
 /** ` (known: thickness, width)`, where there is anything to list. */
 export function listed(word: string, names: string): string {

@@ -1,6 +1,7 @@
 import { arcChords } from '../../geometry/approximate/chords.ts'
 import { difference } from '../../geometry/boolean/index.ts'
 import { boundsOfRegions } from '../../geometry/measure/bounds.ts'
+import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { counterClockwise, orientRegion } from '../../geometry/measure/orient.ts'
 import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
@@ -50,6 +51,15 @@ export function woodOf(solid: Solid): Wood {
   const faces = frontAndBack(regions, thickness)
   const bounds = [...faces.map(({ plane }) => plane), ...convexEdges(solid.outline)]
   return { regions, thickness, walls: [...faces, ...upright], bounds }
+}
+
+/** Whether there is wood at a place, its outside included, before anything is bored or sunk into it. */
+export function isWood({ regions, thickness }: Wood, p: Point3): boolean {
+  return (
+    p.z >= -coincident &&
+    p.z <= thickness + coincident &&
+    regions.some(region => pointInRegion(region, p) !== 'outside')
+  )
 }
 
 /** The planes of the straight edges of an outline that have all of it on their inner side. */

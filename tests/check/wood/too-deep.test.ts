@@ -72,3 +72,55 @@ test('a row is said once', () => {
   const finding = only(tooDeep, planOf(`    cuts: [{ ${row} }]\n`))
   expect(finding.places[0]!.feature).toBe('posts')
 })
+
+/** On 100 x 40 x 20, and on a plate of 2 mm, where half of it is enough. Common practice, no source. */
+test.each<[what: string, cut: string, size: string, left: number, limit: number, severity: string]>([
+  [
+    'as deep as the board',
+    'at: center, text: Pier, height: 8, depth: 20',
+    '100 x 40 x 20',
+    0,
+    1.5875,
+    'error',
+  ],
+  ['deeper', 'at: center, text: Pier, height: 8, depth: 21', '100 x 40 x 20', -1, 1.5875, 'error'],
+  ['with little left', 'lines: [[[10, 10], [90, 10]]], depth: 19', '100 x 40 x 20', 1, 1.5875, 'warning'],
+  [
+    'on the back',
+    'on: back, lines: [[[10, 10], [90, 10]]], depth: 19',
+    '100 x 40 x 20',
+    1,
+    1.5875,
+    'warning',
+  ],
+  [
+    'into an edge',
+    'on: top, at: center, text: Pier, height: 8, depth: 39',
+    '100 x 40 x 20',
+    1,
+    1.5875,
+    'warning',
+  ],
+  ['in a thin plate', 'at: center, text: Pier, height: 8, depth: 1.5', '100 x 40 x 2', 0.5, 1, 'warning'],
+])('an engraving %s', (_, cut, size, left, limit, severity) => {
+  const finding = only(tooDeep, planWithCuts([`engrave: e, ${cut}`], size))
+  expect(finding).toMatchObject({ severity, facts: { what: 'engraving' } })
+  expect(finding.measured!.value).toBeCloseTo(left, 9)
+  expect(finding.limit!.value).toBeCloseTo(limit, 9)
+})
+
+test.each([
+  ['at: center, text: Pier, height: 8', '100 x 40 x 2'],
+  ['at: center, text: Pier, height: 8, depth: 1', '100 x 40 x 2'],
+  ['lines: [[[10, 10], [90, 10]]], depth: 18', '100 x 40 x 20'],
+])('an engraving { %s } on %s is not too deep', (cut, size) => {
+  expect(found(tooDeep, planWithCuts([`engrave: e, ${cut}`], size))).toEqual([])
+})
+
+test('a drawing of several lines is said once, where the wood is thinnest', () => {
+  const cuts = [
+    'notch: step, on: bottom, at: { left: 40 }, size: 20 x 15',
+    'engrave: e, on: top, lines: [[[10, 5], [30, 5]], [[45, 5], [55, 5]]], depth: 24.5',
+  ]
+  expect(only(tooDeep, planWithCuts(cuts)).measured!.value).toBeCloseTo(0.5, 9)
+})
