@@ -1,4 +1,5 @@
 import type { Printer } from '../paper/printer/printer.ts'
+import type { Pack } from '../render/pdf/pack-content.ts'
 import type { Lines } from '../render/svg/options.ts'
 import type { Copies } from '../sheet/sheet.ts'
 import type { Weight } from '../text/fonts.ts'
@@ -16,6 +17,8 @@ export type Surroundings = {
   readonly date?: Date
   /** Told of every page before it is written, for who waits for it. */
   readonly progress?: Progress
+  /** Packs bytes with zlib beside the other work, where that can be done; the files are no different without it. */
+  readonly pack?: Pack
 }
 
 /** A page by its number, counted from 1, of so many. */

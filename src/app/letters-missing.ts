@@ -1,7 +1,8 @@
 import type { Mark } from '../drawing/mark.ts'
 import type { Finding } from '../finding/finding.ts'
 import type { Fonts } from '../text/fonts.ts'
-import { layOut } from '../text/lay-out.ts'
+import { missingIn } from '../text/lay-out.ts'
+import type { Words } from '../text/words.ts'
 import type { LaidPacket } from './lay-out-packet.ts'
 
 /** More codes than these in one sentence help nobody. */
@@ -11,8 +12,8 @@ const mostCodes = 12
 export function lettersMissing({ packet, sheets }: LaidPacket, fonts: Fonts): readonly Finding[] {
   const marks: readonly Mark[] = sheets.flatMap(sheet => sheet.drawings[0].marks)
   const codes = new Set<string>()
-  const look = (words: Parameters<typeof layOut>[1], weight: keyof Fonts): void => {
-    for (const code of layOut(fonts[weight], words, 1).missing) codes.add(code)
+  const look = (words: Words, weight: keyof Fonts): void => {
+    for (const code of missingIn(fonts[weight], words)) codes.add(code)
   }
   for (const mark of marks) if (mark.kind === 'text') look(mark.words, mark.weight)
   for (const { drawings } of sheets) look([drawings[0].caption.part ?? ''], 'regular')

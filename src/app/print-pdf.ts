@@ -28,7 +28,8 @@ export async function printPdf(plan: PlanText, choices: Choices, around: Surroun
   })
   const all = [...concerning(findings, choices.strip), ...laid.findings, ...lettersMissing(laid, fonts)]
   if (laid.count === 0) return { pages: 0, areaBound: 0, findings: all, texts, style }
-  const pdf = await renderPdf(toldPages(laid.packet, laid.count, around.progress), fonts, around.version)
+  const packet = toldPages(laid.packet, laid.count, around.progress)
+  const pdf = await renderPdf(packet, fonts, around.version, around.pack)
   return { pdf, pages: laid.count, areaBound: laid.areaBound, findings: all, texts, style }
 }
 

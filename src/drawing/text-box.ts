@@ -1,13 +1,13 @@
 import type { Bounds } from '../geometry/shape/contour.ts'
 import { apply } from '../geometry/shape/matrix.ts'
 import type { Fonts } from '../text/fonts.ts'
-import { layOut } from '../text/lay-out.ts'
+import { measureLine } from '../text/lay-out.ts'
 import { textMatrix } from '../text/place.ts'
 import type { Text } from './mark.ts'
 
 /** The upright rectangle around a line of text as it stands, in the drawing's millimetres, ascenders and tails included. */
 export function textBox(fonts: Fonts, text: Text): Bounds {
-  const laid = layOut(fonts[text.weight], text.words, text.height)
+  const laid = measureLine(fonts[text.weight], text.words, text.height)
   const matrix = textMatrix(laid, text)
   const at = (x: number, y: number) => apply(matrix, { x, y })
   const [a, b] = [at(0, -laid.descent), at(laid.width, -laid.descent)]

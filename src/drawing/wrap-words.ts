@@ -1,5 +1,5 @@
 import type { Font } from '../text/font.ts'
-import { layOut } from '../text/lay-out.ts'
+import { measureLine } from '../text/lay-out.ts'
 import type { StackedFraction, Words } from '../text/words.ts'
 
 /**
@@ -7,12 +7,13 @@ import type { StackedFraction, Words } from '../text/words.ts'
  * blank in it stays in one line.
  */
 export function wrapWords(words: Words, font: Font, height: number, width: number): readonly Words[] {
-  if (layOut(font, words, height).width <= width) return [words]
+  if (measureLine(font, words, height).width <= width) return [words]
   const lines: Words[] = []
   for (const chunk of chunksOf(words)) {
     const before = lines.at(-1)
     const longer: Words = before === undefined ? chunk : [...before, ' ', ...chunk]
-    if (before !== undefined && layOut(font, longer, height).width <= width) lines[lines.length - 1] = longer
+    if (before !== undefined && measureLine(font, longer, height).width <= width)
+      lines[lines.length - 1] = longer
     else lines.push(chunk)
   }
   return lines

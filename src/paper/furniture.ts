@@ -7,7 +7,7 @@ import type { Mark } from '../drawing/mark.ts'
 import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
-import { layOut } from '../text/lay-out.ts'
+import { measureLine } from '../text/lay-out.ts'
 import type { Frame } from './frame.ts'
 import { mapWidth, type PageMap, pageMapMarks } from './page-map.ts'
 import { scaleBar, scaleBarReach } from './scale-bar.ts'
@@ -138,7 +138,7 @@ function foot({ foot: box }: Frame, units: Unit, fonts: Fonts): readonly Mark[] 
   const bar = box.top - scaleBarReach
   const room = box.right - box.left
   const line = (choices: readonly string[], height: number, y: number): Mark => {
-    const fits = choices.find(words => layOut(fonts.regular, [words], height).width <= room)
+    const fits = choices.find(words => measureLine(fonts.regular, [words], height).width <= room)
     const words = fits ?? fitText(fonts.regular, choices.at(-1)!, height, room)
     return textMark(text, [words], { x: box.left, y }, height)
   }

@@ -93,13 +93,17 @@ export function loadFont(files: readonly Uint8Array[]): Font {
   }
   const spellAnew = (text: string): Spelled => {
     const missing: string[] = []
-    const glyphs = codePoints(text).flatMap(codePoint => {
+    const glyphs: Glyph[] = []
+    for (const codePoint of codePoints(text)) {
       const found = glyph(codePoint)
-      if (found !== undefined) return [found]
+      if (found !== undefined) {
+        glyphs.push(found)
+        continue
+      }
       const name = codeName(codePoint)
       missing.push(name)
-      return Array.from(`[${name}]`, letter => codeLetters.get(letter)!)
-    })
+      for (const letter of `[${name}]`) glyphs.push(codeLetters.get(letter)!)
+    }
     return { glyphs, missing }
   }
 

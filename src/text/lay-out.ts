@@ -6,8 +6,8 @@ import type { Words } from './words.ts'
 /** A glyph on its line; `x` is where it starts, in millimetres from the start of the line. */
 export type PlacedGlyph = { readonly glyph: Glyph; readonly x: number }
 
-/** A line of text, set. Millimetres, y up, counted from the start of the base line. */
-export type Laid = {
+/** How much room a line of text takes. Millimetres, y up, counted from the start of the base line. */
+export type Measured = {
   /** The length of an em. */
   readonly size: number
   /** From the start of the line to where the next letter would start. */
@@ -18,6 +18,10 @@ export type Laid = {
   readonly descent: number
   /** The rectangle that the ink lies in; flat at the start of the line when there is none. */
   readonly box: Bounds
+}
+
+/** A line of text, set. */
+export type Laid = Measured & {
   readonly glyphs: readonly PlacedGlyph[]
   /** Characters that are shown by their code: "U+4E2D". */
   readonly missing: readonly string[]
@@ -28,38 +32,53 @@ export type Laid = {
  * alone, without kerning or joined letters, so that every reader of the result puts them at the same places.
  */
 export function layOut(font: Font, words: Words, capHeight: number): Laid {
-  const size = capHeight / font.capHeight
+  const measured = measureLine(font, words, capHeight)
   const glyphs: PlacedGlyph[] = []
-  const missing: string[] = []
   let x = 0
-  let ascent = font.capHeight
-  let descent = font.depth
+  for (const glyph of glyphsOf(font, words)) {
+    glyphs.push({ glyph, x: x * measured.size })
+    x += glyph.advance
+  }
+  return { ...measured, glyphs, missing: missingIn(font, words) }
+}
+
+/** What {@link layOut} would make of a line, less the letters: sheets measure many more lines than they set. */
+export function measureLine(font: Font, words: Words, capHeight: number): Measured {
+  const size = capHeight / font.capHeight
+  let x = 0
   let left = Infinity
   let bottom = Infinity
   let right = -Infinity
   let top = -Infinity
-
-  for (const { glyphs: spelled, missing: lacking } of words.flatMap(word => spelledAs(font, word))) {
-    for (const glyph of spelled) {
-      glyphs.push({ glyph, x: x * size })
-      if (glyph.ink !== undefined) {
-        left = Math.min(left, x + glyph.ink.left)
-        right = Math.max(right, x + glyph.ink.right)
-        bottom = Math.min(bottom, glyph.ink.bottom)
-        top = Math.max(top, glyph.ink.top)
-      }
-      x += glyph.advance
+  for (const { ink, advance } of glyphsOf(font, words)) {
+    if (ink !== undefined) {
+      left = Math.min(left, x + ink.left)
+      right = Math.max(right, x + ink.right)
+      bottom = Math.min(bottom, ink.bottom)
+      top = Math.max(top, ink.top)
     }
-    missing.push(...lacking)
+    x += advance
   }
-  ascent = Math.max(ascent, top)
-  descent = Math.max(descent, -bottom)
-
+  const ascent = Math.max(font.capHeight, top)
+  const descent = Math.max(font.depth, -bottom)
   const box =
     left <= right
       ? { left: left * size, bottom: bottom * size, right: right * size, top: top * size }
       : { left: 0, bottom: 0, right: 0, top: 0 }
-  return { size, width: x * size, ascent: ascent * size, descent: descent * size, box, glyphs, missing }
+  return { size, width: x * size, ascent: ascent * size, descent: descent * size, box }
+}
+
+/** The letters of a line in their order. */
+export function glyphsOf(font: Font, words: Words): readonly Glyph[] {
+  const [first] = words
+  // most lines are one run of letters
+  if (words.length === 1 && typeof first === 'string') return font.spell(first).glyphs
+  return words.flatMap(word => spelledAs(font, word).flatMap(({ glyphs }) => glyphs))
+}
+
+/** Characters of a line that are shown by their code: "U+4E2D". */
+export function missingIn(font: Font, words: Words): readonly string[] {
+  return words.flatMap(word => spelledAs(font, word).flatMap(({ missing }) => missing))
 }
 
 function spelledAs(font: Font, word: Words[number]): readonly Spelled[] {

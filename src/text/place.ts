@@ -1,6 +1,6 @@
 import { compose, type Matrix, quarterTurns, shift, turn } from '../geometry/shape/matrix.ts'
 import type { Point } from '../geometry/shape/point.ts'
-import type { Laid } from './lay-out.ts'
+import type { Measured } from './lay-out.ts'
 
 /** Where a line of text stands: `at` is the point on its base line that `align` names, `angle` is in radians. */
 export type TextPlace = {
@@ -10,7 +10,7 @@ export type TextPlace = {
 }
 
 /** The map from a laid line, which starts at the origin and reads to the right, to its place. */
-export function textMatrix(laid: Laid, { at, align, angle }: TextPlace): Matrix {
+export function textMatrix(laid: Measured, { at, align, angle }: TextPlace): Matrix {
   const back = { start: 0, middle: laid.width / 2, end: laid.width }[align]
   return compose(compose(shift(-back, 0), exactTurn(angle)), shift(at.x, at.y))
 }

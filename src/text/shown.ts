@@ -12,7 +12,9 @@ const combining = /\p{M}/u
  * Letters written as a base and an accent are joined where there is one code point for both.
  */
 export function codePoints(text: string): readonly number[] {
-  return Array.from(text.normalize('NFC'), letter => letter.codePointAt(0)!)
+  const points: number[] = []
+  for (const letter of text.normalize('NFC')) points.push(letter.codePointAt(0)!)
+  return points
 }
 
 /** Whether a font may be asked for the character; one that may not is shown by its code. */

@@ -1,3 +1,4 @@
+import { deflateSync } from 'node:zlib'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { SaxesParser } from 'saxes'
 import { describe, expect, test } from 'vitest'
@@ -62,6 +63,24 @@ describe('the file', () => {
     function make(): Promise<Uint8Array> {
       return renderPdf(packet([samplePage(), hostilePage()]), bundledFonts(), '0')
     }
+  })
+
+  test('has the same bytes when its pages are packed beside the work, however long that takes', async () => {
+    const pages = () => packet([samplePage(1), hostilePage(), sheet([]), samplePage(2)])
+    let packed = 0
+    const pack = async (bytes: Uint8Array): Promise<Uint8Array> => {
+      await new Promise(resolve => setTimeout(resolve, 5 * (packed++ % 2)))
+      return deflateSync(bytes)
+    }
+    const beside = await renderPdf(pages(), fonts, '0', pack)
+    expect(source(beside)).toBe(source(await renderPdf(pages(), fonts, '0')))
+    expect(packed).toBe(4)
+  })
+
+  test('is given up with what went wrong while a page was packed', async () => {
+    const pack = (): Promise<Uint8Array> => Promise.reject(new Error('no room to pack'))
+    const wanted = packet([samplePage(1), samplePage(2)])
+    await expect(renderPdf(wanted, fonts, '0', pack)).rejects.toThrow('no room to pack')
   })
 
   test('has another id when its date is another', async () => {

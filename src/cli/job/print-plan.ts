@@ -5,6 +5,7 @@ import { chosenPrinter } from '../input/printers.ts'
 import { readFonts } from '../input/read-fonts.ts'
 import { readPlanFile, readShopFile, standardStream } from '../input/read-plan-file.ts'
 import { pageCounter } from '../output/counter.ts'
+import { pack } from '../output/pack.ts'
 import { foundInCall, report } from '../output/report.ts'
 import { pdfOutput, writePdf } from '../output/write-pdf.ts'
 import type { Shell } from '../shell.ts'
@@ -37,7 +38,7 @@ export async function printPlan(
   }
   const fonts = readFonts()
   const counter = pageCounter(shell.stderr)
-  const around = { fonts, version, progress: counter.tell, ...(date === undefined ? {} : { date }) }
+  const around = { fonts, version, pack, progress: counter.tell, ...(date === undefined ? {} : { date }) }
   const printed = await printPdf(text, { ...choose(shop), ...known }, around).finally(counter.clear)
   report(printed, shell.stderr)
   const code = await writePdf(printed, output, plan === standardStream ? undefined : plan, shell)

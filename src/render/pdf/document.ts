@@ -10,6 +10,9 @@ export type Reference = {
   end(chunk?: string): void
 }
 
+/** What a page shows, as the library holds it until the page ends. */
+export type PageStream = Reference & { buffer: readonly Uint8Array[]; compress: boolean }
+
 /** A font that is being embedded: it gives the codes of letters and notes which of them the file needs. */
 export type EmbeddedFont = {
   readonly id: string
@@ -27,9 +30,10 @@ export type OutlineItem = {
  * As much of a pdfkit document as we use. Names with an underline are not part of its public face: the version
  * is pinned, and tests read the finished bytes.
  */
-export type PdfDocument = {
+type LibraryDocument = {
   readonly page: {
     readonly height: number
+    readonly content: PageStream
     readonly fonts: Record<string, Reference>
     readonly dictionary: Reference
     readonly resources: Reference
@@ -37,6 +41,8 @@ export type PdfDocument = {
   readonly outline: OutlineItem
   info: { CreationDate?: Date } & Readonly<Record<string, string | Date>>
   _addInfo(): void
+  _write(piece: Uint8Array | string): void
+  _offset: number
   readonly _root: Reference
   readonly _font: EmbeddedFont
   addPage(options: { size: readonly [number, number]; margin: number }): void
@@ -46,10 +52,17 @@ export type PdfDocument = {
   end(): void
 }
 
+export type PdfDocument = LibraryDocument & {
+  /** Ends an object in its turn, behind the content of the page before, which may still be packed. */
+  endInTurn(object: Reference): void
+  /** Writes the objects whose turn has come. */
+  endWaiting(): void
+}
+
 /** A document that is being written, and what is written of it: all of it once it has ended. */
 export type OpenDocument = { readonly document: PdfDocument; readonly written: ByteSink }
 
-type PdfKit = new (options: object) => PdfDocument
+type PdfKit = new (options: object) => LibraryDocument
 
 /** The library makes the file's identity from a date, so it gets one even where the file is to say none. */
 const noDate = new Date(0)
@@ -58,10 +71,21 @@ const noDate = new Date(0)
 export async function openDocument(packet: Packet, producer: string): Promise<OpenDocument> {
   const { default: PDFDocument } = await import('pdfkit')
   const written = byteSink()
-  // the library's stream would keep every piece, some of them a few bytes long, until somebody reads it
+  // the library's stream would keep every piece, most of them a line of a few bytes, until somebody reads it
   class Document extends (PDFDocument as unknown as PdfKit) {
-    push(piece: Uint8Array | null): boolean {
-      if (piece !== null) written.add(piece)
+    readonly waiting: Reference[] = []
+    endInTurn(object: Reference): void {
+      this.waiting.push(object)
+    }
+    endWaiting(): void {
+      for (const object of this.waiting.splice(0)) object.end()
+    }
+    override _write(piece: Uint8Array | string): void {
+      if (typeof piece === 'string') written.addLetters(`${piece}\n`)
+      else written.add(piece)
+      this._offset = written.length()
+    }
+    push(): boolean {
       return true
     }
   }

@@ -17,7 +17,7 @@ export function layers(document: PdfDocument): Layers {
     const known = used.get(layer)
     if (known !== undefined) return known
     const made = document.ref({ Type: 'OCG', Name: textString(layer) })
-    made.end()
+    document.endInTurn(made)
     used.set(layer, made)
     return made
   }

@@ -3,7 +3,7 @@ import { writeDecimal } from '../../number/write-decimal.ts'
 import type { Font } from '../../text/font.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Glyph } from '../../text/glyph.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { glyphsOf, measureLine } from '../../text/lay-out.ts'
 import { textMatrix } from '../../text/place.ts'
 import { writeFactor, writeMm } from '../write-mm.ts'
 import type { EmbeddedFont, PdfDocument, Reference } from './document.ts'
@@ -17,7 +17,7 @@ export type Lettering = {
 
 /**
  * A glyph goes into the file letter by letter, so that no kerning or joined letter moves it; widths of the
- * embedded fonts and of the drawn one carry the line on, as `layOut` measured it.
+ * embedded fonts and of the drawn one carry the line on, as `measureLine` has it.
  */
 export function lettering(document: PdfDocument, fonts: Fonts): Lettering {
   const drawn = drawnFont(document)
@@ -45,8 +45,9 @@ export function lettering(document: PdfDocument, fonts: Fonts): Lettering {
   return {
     text: (mark, out) => {
       const font = fonts[mark.weight]
-      const laid = layOut(font, mark.words, mark.height)
-      if (laid.glyphs.length === 0) return
+      const glyphs = glyphsOf(font, mark.words)
+      if (glyphs.length === 0) return
+      const laid = measureLine(font, mark.words, mark.height)
       const m = textMatrix(laid, mark)
       const factors = [m.a, m.b, m.c, m.d].map(writeFactor).join(' ')
       out.push('BT', `${factors} ${writeMm(m.e)} ${writeMm(m.f)} Tm`)
@@ -56,7 +57,7 @@ export function lettering(document: PdfDocument, fonts: Fonts): Lettering {
         if (codes !== '') out.push(`<${codes}> Tj`)
         codes = ''
       }
-      for (const { glyph } of laid.glyphs) {
+      for (const glyph of glyphs) {
         const { font: name, reference, code } = find(font, glyph)
         if (name !== current) {
           show()

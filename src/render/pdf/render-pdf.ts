@@ -4,6 +4,7 @@ import { bookmarks } from './bookmarks.ts'
 import { openDocument } from './document.ts'
 import { layers } from './layers.ts'
 import { lettering } from './lettering.ts'
+import { type Pack, packContent } from './pack-content.ts'
 import { pageContent, pointsPerMm } from './page-content.ts'
 import { pageLabels } from './page-labels.ts'
 import { tags } from './tags.ts'
@@ -18,13 +19,21 @@ export const longestPdfSide = 5080
  * same bytes.
  *
  * @param version of the program, for the file's "producer"
+ * @param pack packs a page while the next one is drawn; without it every page waits for that, and the bytes are the
+ *   same where both pack alike
  * @throws RangeError when a page has no size or a side longer than {@link longestPdfSide}, or a number on it
  *   is not finite
  */
-export async function renderPdf(packet: Packet, fonts: Fonts, version: string): Promise<Uint8Array> {
+export async function renderPdf(
+  packet: Packet,
+  fonts: Fonts,
+  version: string,
+  pack?: Pack,
+): Promise<Uint8Array> {
   const { document, written } = await openDocument(packet, `Paperjig ${version}`)
   const writers = { lettering: lettering(document, fonts), layers: layers(document) }
   const [contents, labels, structure] = [bookmarks(document), pageLabels(document), tags(document)]
+  let endPageBefore = async (): Promise<void> => undefined
   for (const page of packet.pages) {
     const { width, height } = page.paper
     if (!(width > 0 && height > 0 && Math.max(width, height) <= longestPdfSide)) {
@@ -35,8 +44,12 @@ export async function renderPdf(packet: Packet, fonts: Fonts, version: string): 
     labels.add(page)
     const section = structure.page()
     document.addContent(pageContent(page, document.page.height, writers, section))
+    await endPageBefore()
+    document.endWaiting()
     section.finish()
+    if (pack !== undefined) endPageBefore = packContent(document, pack)
   }
+  await endPageBefore()
   for (const part of [writers.lettering, writers.layers, labels, structure]) part.finish()
   document.end()
   return written.bytes()

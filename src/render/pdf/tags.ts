@@ -113,7 +113,7 @@ function drawingTags(
     openLine: out => {
       const line = document.ref({ S: 'P', P: section, Pg: page })
       line.data.K = open('P', line, out)
-      line.end()
+      document.endInTurn(line)
       lines.push(line)
     },
     finish: () => {

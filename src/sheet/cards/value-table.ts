@@ -5,7 +5,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
 import type { Block, Entry } from './card.ts'
 import { drawFields, inset, level, upright } from './draw-fields.ts'
@@ -81,7 +81,7 @@ function entryMarks(
 ): readonly Mark[] {
   const write = (words: Words, column: number, height: number, weight: 'regular' | 'bold'): Mark => {
     const room = edges[column + 1]! - edges[column]! - 2 * inset
-    const fits = layOut(fonts[weight], words, height).width <= room
+    const fits = measureLine(fonts[weight], words, height).width <= room
     const shown = fits ? words : [fitText(fonts[weight], plain(words), height, room)]
     const at = { x: edges[column]! + inset, y: row.bottom + (entryHeight - height) / 2 }
     return textMark(belongs, shown, at, height, { weight })

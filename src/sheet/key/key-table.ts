@@ -5,7 +5,7 @@ import { wrap } from '../../drawing/wrap.ts'
 import { wrapWords } from '../../drawing/wrap-words.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { type Cell, type PlaceRow, placeLines } from './place-table.ts'
 
@@ -59,7 +59,7 @@ function columnsFor(entries: readonly KeyLine[], width: number, fonts: Fonts): n
   if (entries.length < fewestInColumns) return 1
   const widest = Math.max(
     ...entries.map(line =>
-      line.kind === 'entry' ? layOut(fonts.regular, line.words, lettering.large).width : 0,
+      line.kind === 'entry' ? measureLine(fonts.regular, line.words, lettering.large).width : 0,
     ),
   )
   const wanted = widthOfLetters(entries, fonts) + widest + betweenColumns
@@ -72,7 +72,7 @@ function column(lines: readonly KeyLine[], at: Point, width: number, fonts: Font
   const letterColumn = widthOfLetters(lines, fonts)
   /** Writes what stands side by side below the last line. */
   const write = (cells: readonly Cell[], height: number): void => {
-    const laid = cells.map(({ words }) => layOut(fonts.regular, words, height))
+    const laid = cells.map(({ words }) => measureLine(fonts.regular, words, height))
     const base = y - Math.max(...laid.map(({ ascent }) => ascent))
     for (const { words, x, bold } of cells) {
       const weight = bold ? 'bold' : 'regular'
@@ -117,7 +117,7 @@ const leading = 0.8
 /** The column that letters stand in: one or two of any breadth, and from there to their words. */
 function widthOfLetters(lines: readonly KeyLine[], fonts: Fonts): number {
   const widths = lines.map(line =>
-    line.kind === 'entry' ? layOut(fonts.bold, [line.letter], lettering.large).width : 0,
+    line.kind === 'entry' ? measureLine(fonts.bold, [line.letter], lettering.large).width : 0,
   )
   return Math.max(narrowestLetters, Math.max(...widths) + 2)
 }

@@ -1,6 +1,6 @@
 import { lettering } from '../../drawing/lettering.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { linesOfSizes } from './lines-of-sizes.ts'
 
@@ -59,7 +59,9 @@ function columnStarts(rows: readonly PlaceRow[], fonts: Fonts): readonly number[
   const cells = [headings, ...rows.map((row, i) => firstCells(row, i + 1))]
   const starts = [0]
   for (const column of [0, 1, 2]) {
-    const widest = Math.max(...cells.map(row => layOut(fonts.bold, row[column]!, lettering.medium).width))
+    const widest = Math.max(
+      ...cells.map(row => measureLine(fonts.bold, row[column]!, lettering.medium).width),
+    )
     starts.push(starts[column]! + widest + gap)
   }
   return starts
@@ -73,7 +75,7 @@ function widestOf(rows: readonly PlaceRow[], fonts: Fonts): number {
 }
 
 function widthIn(fonts: Fonts): (words: Words) => number {
-  return words => layOut(fonts.regular, words, lettering.medium).width
+  return words => measureLine(fonts.regular, words, lettering.medium).width
 }
 
 function tableLines(

@@ -2,7 +2,7 @@ import { textMark } from '../../drawing/make-mark.ts'
 import type { Layer, Mark } from '../../drawing/mark.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts, Weight } from '../../text/fonts.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import type { Extent } from './find-place.ts'
 
@@ -21,7 +21,7 @@ export function label(
     upward = false,
   }: { readonly layer?: Layer; readonly weight?: Weight; readonly upward?: boolean } = {},
 ): Label {
-  const { width, ascent, descent } = layOut(fonts[weight], words, height)
+  const { width, ascent, descent } = measureLine(fonts[weight], words, height)
   const belongs = { layer, subject }
   // the base line lies this far below the middle of what the line takes
   const below = (ascent - descent) / 2

@@ -10,7 +10,7 @@ import type { Placed } from '../../model/feature.ts'
 import type { Model, Part } from '../../model/part.ts'
 import { shapeBounds } from '../../model/shape-bounds.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type EntryContext, entryWords, type SideName, setUpWords, sideNames } from '../key/key-words.ts'
@@ -60,18 +60,18 @@ export function placeLines(
   }))
   if (groups.length === 0) return []
   const rows = groups.flatMap(group => group.rows)
-  const widthOf = (words: Words): number => layOut(fonts.regular, words, lettering.large).width
+  const widthOf = (words: Words): number => measureLine(fonts.regular, words, lettering.large).width
   const headings = [`from the ${across.name}`, `from the ${along.name}`] as const
-  const headingWidth = layOut(fonts.regular, [headings[0]], lettering.medium).width
+  const headingWidth = measureLine(fonts.regular, [headings[0]], lettering.medium).width
   const names = rows.map(({ name }) => fitText(fonts.regular, name, lettering.medium, widestName))
-  const nameWidth = Math.max(...names.map(name => layOut(fonts.regular, [name], lettering.medium).width))
-  const letterWidth = (letter: string): number => layOut(fonts.bold, [letter], lettering.large).width
+  const nameWidth = Math.max(...names.map(name => measureLine(fonts.regular, [name], lettering.medium).width))
+  const letterWidth = (letter: string): number => measureLine(fonts.bold, [letter], lettering.large).width
   const letterColumn = Math.max(
     narrowestLetters,
     2 + Math.max(...groups.map(({ entry }) => letterWidth(entry.letter))),
   )
   const heading = fitText(fonts.bold, title, lettering.medium, widestHeading)
-  const headingRoom = layOut(fonts.bold, [heading], lettering.medium).width
+  const headingRoom = measureLine(fonts.bold, [heading], lettering.medium).width
   const second = Math.max(letterColumn + nameWidth, headingRoom) + columnGap
   const third = second + Math.max(headingWidth, ...rows.map(row => widthOf(row.across))) + columnGap
   const lines: TableLine[] = [
@@ -182,7 +182,7 @@ export function hangLines(
   let y = at.y
   for (const { cells, height } of lines) {
     const laid = cells.map(({ words, bold, height: own = height }) =>
-      layOut(fonts[bold === true ? 'bold' : 'regular'], words, own),
+      measureLine(fonts[bold === true ? 'bold' : 'regular'], words, own),
     )
     const base = y - Math.max(...laid.map(({ ascent }) => ascent))
     for (const { words, x, bold, height: own = height } of cells) {

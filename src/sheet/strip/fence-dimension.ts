@@ -3,7 +3,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import { linesMark, textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 
 /** The tab that is folded over the reference end: how far it reaches out from there, and how high what stands on it. */
@@ -33,14 +33,14 @@ export function endTab(
   fonts: Fonts,
 ): Tab {
   const name = fitText(fonts.regular, end, lettering.medium, longestName)
-  const laid = layOut(fonts.regular, [name], lettering.medium)
+  const laid = measureLine(fonts.regular, [name], lettering.medium)
   const thick = laid.ascent + laid.descent
   const at = (away: number, y: number) => ({ x: -toward * (from + away), y })
   const nameFrom = laid.width + 2 * white <= fence ? (fence - laid.width) / 2 : fence + white
   const middle = at(white + thick / 2, nameFrom)
   const dimensionAt = white + thick + 2 * white
-  const size = layOut(fonts.regular, shown, lettering.large)
-  const word = layOut(fonts.regular, [fenceWord], lettering.medium)
+  const size = measureLine(fonts.regular, shown, lettering.large)
+  const word = measureLine(fonts.regular, [fenceWord], lettering.medium)
   const sizeFrom = Math.max(0, fence / 2 - (size.ascent + size.descent) / 2) + white / 2
   const wordFrom = sizeFrom + size.ascent + size.descent + white / 2
   const align = toward === 1 ? 'end' : 'start'

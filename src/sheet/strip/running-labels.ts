@@ -4,7 +4,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { type Stretch, spread } from '../dimension/spread.ts'
 
@@ -117,10 +117,10 @@ function put(
 }
 
 function levelCell({ distance, letter, subject }: Running, fonts: Fonts): Cell {
-  const laid = layOut(fonts.regular, distance, lettering.large)
+  const laid = measureLine(fonts.regular, distance, lettering.large)
   const height = laid.ascent + laid.descent + (letter === undefined ? 0 : underLetter)
   const belongs = { layer: 'dimension', subject } as const
-  const above = letter === undefined ? undefined : layOut(fonts.bold, [letter], lettering.large)
+  const above = letter === undefined ? undefined : measureLine(fonts.bold, [letter], lettering.large)
   return {
     width: Math.max(laid.width, above?.width ?? 0),
     height: height + (above === undefined ? 0 : above.ascent + above.descent),
@@ -140,8 +140,8 @@ function levelCell({ distance, letter, subject }: Running, fonts: Fonts): Cell {
 
 /** Read from the bottom up, the letter last. */
 function uprightCell({ distance, letter, subject }: Running, fonts: Fonts): Cell {
-  const laid = layOut(fonts.regular, distance, lettering.large)
-  const above = letter === undefined ? undefined : layOut(fonts.bold, [letter], lettering.large)
+  const laid = measureLine(fonts.regular, distance, lettering.large)
+  const above = letter === undefined ? undefined : measureLine(fonts.bold, [letter], lettering.large)
   const belongs = { layer: 'dimension', subject } as const
   const angle = Math.PI / 2
   const thick = laid.ascent + laid.descent

@@ -6,7 +6,7 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { showLength } from '../../length/show-length.ts'
 import type { Part, Piece } from '../../model/part.ts'
-import { layOut } from '../../text/lay-out.ts'
+import { measureLine } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
@@ -163,7 +163,10 @@ function wordsOver(
   room: number,
   fonts: SheetContext['fonts'],
 ): { readonly height: number; readonly width: number; readonly marksFrom: (y: number) => readonly Mark[] } {
-  const laid = lines.map(line => ({ ...line, ...layOut(fonts[line.weight], line.words, lettering.large) }))
+  const laid = lines.map(line => ({
+    ...line,
+    ...measureLine(fonts[line.weight], line.words, lettering.large),
+  }))
   const rows: { readonly parts: (typeof laid)[number][]; width: number }[] = []
   for (const part of laid) {
     const row = rows.at(-1)
