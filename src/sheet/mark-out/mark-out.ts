@@ -22,7 +22,7 @@ import type { Otherwise, Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
 import { whenLookedAt } from '../when-looked-at.ts'
-import { type Arrangement, arrangeViews } from './arrange-views.ts'
+import { type Arrangement, arrangementsOf, arrangeViews, isProjected } from './arrange-views.ts'
 import { chooseViews } from './choose-views.ts'
 import type { DimensionFacts } from './dimensions.ts'
 import { type DrawnView, drawView } from './draw-view.ts'
@@ -52,11 +52,14 @@ const tableSizes = [
   { width: narrowKey, most: 14 },
 ] as const
 
-type Drawn = {
-  readonly marks: readonly Mark[]
-  readonly bounds: Bounds
-  readonly views: readonly DrawnView[]
-}
+type Drawn = { readonly marks: readonly Mark[]; readonly bounds: Bounds }
+
+/**
+ * The views of a part that is drawn longer than this are not put on paper each by itself: at the next smaller scale it is
+ * clear enough too, and all of them may share a page.
+ */
+const mostByItself = 130
+const byItself: Arrangement = { rows: mostByItself }
 
 function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const { model, fonts } = context
@@ -74,18 +77,54 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     drawnAt.set(reduction, drawn)
     return drawn
   }
-  const at = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
+  const wordsOf = (
+    drawn: readonly DrawnView[],
+    projected: boolean,
+    withTable: boolean,
+    at: Point,
+    width: number,
+  ): readonly Mark[] =>
+    wordsBeside(part, drawn, projected, withTable ? table(width) : undefined, at, width, context)
+  /** The views in one drawing or several, and the words and the table on other paper. */
+  const wordsApart = (
+    reduction: Reduction,
+    [drawing, ...more]: readonly [Drawing, ...Drawing[]],
+    projected: boolean,
+  ): readonly Otherwise[] => {
+    const wordsAlone = (width: number, withTable: boolean): Drawing => {
+      const caption = captionOf(part, model, reduction)
+      return whenLookedAt({ id: `${part.id}-mark-out-words`, caption }, () => {
+        const marks = wordsOf(viewsAt(reduction), projected, withTable, { x: 0, y: 0 }, width)
+        return { marks, bounds: boundsOfMarks(fonts, marks) }
+      })
+    }
+    const others = more.map(one => [one] as const)
+    const whole: Otherwise = {
+      drawings: [drawing],
+      beside: [...others, [wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]],
+    }
+    const parted = tableSizes.map(
+      ({ width, most }): Otherwise => ({
+        drawings: [drawing],
+        get beside() {
+          const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
+          return [...others, words, ...tableDrawings(part, table(width), width, most, context)]
+        },
+      }),
+    )
+    return long ? parted : [whole, ...parted]
+  }
+  const inOneDrawing = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
     const about = { id: `${part.id}-mark-out`, caption: captionOf(part, model, reduction) }
+    const projected = isProjected(arrangement)
     const drawn = once(() =>
       arrangedViews(viewsAt(reduction), arrangement, headingOf(part, reduction), context),
     )
-    const words = (at: Point, width: number, withTable = true): readonly Mark[] =>
-      wordsBeside(part, drawn().views, withTable ? table(width) : undefined, at, width, context)
     const arranged = (place: (bounds: Bounds) => { readonly at: Point; readonly width: number }): Drawing =>
       whenLookedAt(about, () => {
         const { marks, bounds } = drawn()
         const { at, width } = place(bounds)
-        const beside = words(at, width)
+        const beside = wordsOf(viewsAt(reduction), projected, true, at, width)
         return { marks: [...marks, ...beside], bounds: joinBounds(bounds, boundsOfMarks(fonts, beside)) }
       })
     const below = (width: number): Drawing =>
@@ -93,37 +132,32 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
         at: { x: bounds.left, y: bounds.bottom - gap },
         width: Math.max(bounds.right - bounds.left, width),
       }))
-    const wordsAlone = (width: number, withTable: boolean): Drawing =>
-      whenLookedAt({ ...about, id: `${about.id}-words` }, () => {
-        const marks = words({ x: 0, y: 0 }, width, withTable)
-        return { marks, bounds: boundsOfMarks(fonts, marks) }
-      })
-    const alone = [whenLookedAt(about, drawn)] as const
-    const together: readonly Otherwise[] = [
-      {
-        drawings: [
-          below(wideKey),
-          below(narrowKey),
-          arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
-        ],
-      },
-      { drawings: alone, beside: [[wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]] },
-    ]
-    const parted = tableSizes.map(
-      ({ width, most }): Otherwise => ({
-        drawings: alone,
-        get beside() {
-          const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
-          return [words, ...tableDrawings(part, table(width), width, most, context)]
-        },
-      }),
-    )
-    return long ? parted : [...together, ...parted]
+    const together: Otherwise = {
+      drawings: [
+        below(wideKey),
+        below(narrowKey),
+        arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
+      ],
+    }
+    const apart = wordsApart(reduction, [whenLookedAt(about, drawn)], projected)
+    return long ? apart : [together, ...apart]
   }
-  const beside = views.some(({ face }) => face === 'left' || face === 'right' || face === 'back')
-  const ways: readonly Arrangement[] = beside ? ['about the front', 'below the front'] : ['about the front']
-  // true to size before in one piece
-  const options = [trueSize, ...reductions].flatMap(reduction => ways.flatMap(way => at(reduction, way)))
+  const eachByItself = (reduction: Reduction): readonly Otherwise[] => {
+    const drawings = views.map((_, i) =>
+      whenLookedAt({ id: `${part.id}-mark-out-${i + 1}`, caption: captionOf(part, model, reduction) }, () =>
+        arrangedViews([viewsAt(reduction)[i]!], byItself, headingOf(part, reduction), context),
+      ),
+    )
+    const [first, ...others] = drawings
+    return wordsApart(reduction, [first!, ...others], false)
+  }
+  const longest = Math.max(part.length.mm, part.width.mm, part.thickness.mm)
+  // as large as the paper holds the views
+  const ways = arrangementsOf(views.map(({ face }) => face))
+  const options = [trueSize, ...reductions].flatMap(reduction => [
+    ...ways.flatMap(way => inOneDrawing(reduction, way)),
+    ...(views.length > 1 && longest * reduction.factor <= mostByItself ? eachByItself(reduction) : []),
+  ])
   const [first] = options
   return [
     {
@@ -164,7 +198,7 @@ function arrangedViews(
     return marks.map(mark => moveMark(mark, x, y))
   })
   const all = [...marks, ...headingMarks(heading, boundsOfMarks(fonts, marks), fonts)]
-  return { marks: all, bounds: boundsOfMarks(fonts, all), views: drawn }
+  return { marks: all, bounds: boundsOfMarks(fonts, all) }
 }
 
 /** Stands with the views wherever the words beside them may be. */
@@ -192,17 +226,18 @@ const narrowHeading = 70
 const headingGap = 4
 const headingPitch = lettering.large + 2
 
-/** Title, what is to be known, the table, and the symbol of the projection where there is more than one view. */
+/** Title, what is to be known, the table, and the symbol of the projection where views stand as it has them. */
 function wordsBeside(
   part: Part,
   views: readonly DrawnView[],
+  projected: boolean,
   table: readonly TableLine[] | undefined,
   at: Point,
   width: number,
   context: SheetContext,
 ): readonly Mark[] {
   const { model, fonts } = context
-  const several = views.length > 1
+  const several = views.length > 1 && projected
   const symbol = several
     ? projectionSymbol(model.projection, { x: at.x + width - projectionSymbolExtent.width, y: at.y })
     : []
@@ -214,7 +249,12 @@ function wordsBeside(
     width - beside,
     fonts,
   )
-  const lines = remarksOf(part, views, table === undefined, context)
+  const lines = remarksOf(
+    part,
+    views,
+    { free: views.length > 1 && !projected, tableApart: table === undefined },
+    context,
+  )
   const below = several ? Math.min(title.bottom, at.y - projectionSymbolExtent.height - 1) : title.bottom
   const key = keyTable(lines, { x: at.x, y: below }, width, fonts)
   const places = hangLines(table ?? [], { x: at.x, y: key.bottom - 1 }, fonts)
