@@ -118,7 +118,7 @@ const cases = [
     0,
   ],
   [
-    'views-that-share-no-page-stand-each-by-itself',
+    'views-that-share-no-page-stand-on-two',
     demo,
     { ...markOuts, paper: 'letter', parts: ['winding-block'] },
     0,

@@ -14,8 +14,8 @@ const gap = 7
  */
 export type Arrangement = 'about the front' | 'below the front' | { readonly rows: number }
 
-/** Widths of rows in which views stand freely: across an upright page, a lying one, and an upright small one. */
-const rowWidths = [165, 235, 112] as const
+/** Rows in which views stand freely: as wide as an upright page, a lying one, and an upright small one. */
+export const freely = [{ rows: 165 }, { rows: 235 }, { rows: 112 }] as const satisfies readonly Arrangement[]
 
 /** The ways in which views may share a drawing, the best first. */
 export function arrangementsOf(faces: readonly FaceName[]): readonly Arrangement[] {
@@ -23,8 +23,18 @@ export function arrangementsOf(faces: readonly FaceName[]): readonly Arrangement
   return [
     'about the front',
     ...(beside ? (['below the front'] as const) : []),
-    ...(faces.length > 1 ? rowWidths.map(rows => ({ rows })) : []),
+    ...(faces.length > 1 ? freely : []),
   ]
+}
+
+/**
+ * The views for two drawings: what stands in line over and under the front with it, and the others; where there are no
+ * others, half of them. There are two at least, and the front is the first.
+ */
+export function inTwo(faces: readonly FaceName[]): readonly [readonly FaceName[], readonly FaceName[]] {
+  const near = faces.filter((face): boolean => face === 'front' || face === 'top' || face === 'bottom')
+  const first = near.length < faces.length ? near : near.slice(0, Math.ceil(near.length / 2))
+  return [first, faces.filter(face => !first.includes(face))]
 }
 
 /** Whether views stand where the projection has them, so that its symbol says which side each shows. */

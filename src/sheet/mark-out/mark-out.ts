@@ -5,7 +5,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { moveMark } from '../../drawing/transform-mark.ts'
 import { wrap } from '../../drawing/wrap.ts'
-import { isSide, sayFace } from '../../finding/face-name.ts'
+import { type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
@@ -22,7 +22,14 @@ import type { Otherwise, Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
 import { whenLookedAt } from '../when-looked-at.ts'
-import { type Arrangement, arrangementsOf, arrangeViews, isProjected } from './arrange-views.ts'
+import {
+  type Arrangement,
+  arrangementsOf,
+  arrangeViews,
+  freely,
+  inTwo,
+  isProjected,
+} from './arrange-views.ts'
 import { chooseViews } from './choose-views.ts'
 import type { DimensionFacts } from './dimensions.ts'
 import { type DrawnView, drawView } from './draw-view.ts'
@@ -54,13 +61,6 @@ const tableSizes = [
 
 type Drawn = { readonly marks: readonly Mark[]; readonly bounds: Bounds }
 
-/**
- * The views of a part that is drawn longer than this are not put on paper each by itself: at the next smaller scale it is
- * clear enough too, and all of them may share a page.
- */
-const mostByItself = 130
-const byItself: Arrangement = { rows: mostByItself }
-
 function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const { model, fonts } = context
   const key = keyOf(part.drawn.features.filter(isPlaced))
@@ -78,53 +78,60 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     return drawn
   }
   const wordsOf = (
-    drawn: readonly DrawnView[],
+    reduction: Reduction,
     projected: boolean,
     withTable: boolean,
     at: Point,
     width: number,
   ): readonly Mark[] =>
-    wordsBeside(part, drawn, projected, withTable ? table(width) : undefined, at, width, context)
-  /** The views in one drawing or several, and the words and the table on other paper. */
+    wordsBeside(part, viewsAt(reduction), projected, withTable ? table(width) : undefined, at, width, context)
+  /** Drawings of views, and the words and the table on other paper. */
   const wordsApart = (
     reduction: Reduction,
-    [drawing, ...more]: readonly [Drawing, ...Drawing[]],
+    drawings: Otherwise['drawings'],
+    before: NonNullable<Otherwise['beside']>,
     projected: boolean,
   ): readonly Otherwise[] => {
     const wordsAlone = (width: number, withTable: boolean): Drawing => {
       const caption = captionOf(part, model, reduction)
       return whenLookedAt({ id: `${part.id}-mark-out-words`, caption }, () => {
-        const marks = wordsOf(viewsAt(reduction), projected, withTable, { x: 0, y: 0 }, width)
+        const marks = wordsOf(reduction, projected, withTable, { x: 0, y: 0 }, width)
         return { marks, bounds: boundsOfMarks(fonts, marks) }
       })
     }
-    const others = more.map(one => [one] as const)
     const whole: Otherwise = {
-      drawings: [drawing],
-      beside: [...others, [wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]],
+      drawings,
+      beside: [...before, [wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]],
     }
     const parted = tableSizes.map(
       ({ width, most }): Otherwise => ({
-        drawings: [drawing],
+        drawings,
         get beside() {
           const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
-          return [...others, words, ...tableDrawings(part, table(width), width, most, context)]
+          return [...before, words, ...tableDrawings(part, table(width), width, most, context)]
         },
       }),
     )
     return long ? parted : [whole, ...parted]
   }
-  const inOneDrawing = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
-    const about = { id: `${part.id}-mark-out`, caption: captionOf(part, model, reduction) }
-    const projected = isProjected(arrangement)
-    const drawn = once(() =>
-      arrangedViews(viewsAt(reduction), arrangement, headingOf(part, reduction), context),
-    )
+  /** Some of the views in one drawing, and the ways in which the words stand with them. */
+  const drawingOf = (
+    reduction: Reduction,
+    faces: readonly FaceName[],
+    arrangement: Arrangement,
+    projected: boolean,
+    id = `${part.id}-mark-out`,
+  ): { readonly alone: Drawing; readonly withWords: Otherwise['drawings'] } => {
+    const about = { id, caption: captionOf(part, model, reduction) }
+    const drawn = once(() => {
+      const shown = viewsAt(reduction).filter(({ view }) => faces.includes(view.face))
+      return arrangedViews(shown, arrangement, headingOf(part, reduction), context)
+    })
     const arranged = (place: (bounds: Bounds) => { readonly at: Point; readonly width: number }): Drawing =>
       whenLookedAt(about, () => {
         const { marks, bounds } = drawn()
         const { at, width } = place(bounds)
-        const beside = wordsOf(viewsAt(reduction), projected, true, at, width)
+        const beside = wordsOf(reduction, projected, true, at, width)
         return { marks: [...marks, ...beside], bounds: joinBounds(bounds, boundsOfMarks(fonts, beside)) }
       })
     const below = (width: number): Drawing =>
@@ -132,31 +139,37 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
         at: { x: bounds.left, y: bounds.bottom - gap },
         width: Math.max(bounds.right - bounds.left, width),
       }))
-    const together: Otherwise = {
-      drawings: [
+    return {
+      alone: whenLookedAt(about, drawn),
+      withWords: [
         below(wideKey),
         below(narrowKey),
         arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
       ],
     }
-    const apart = wordsApart(reduction, [whenLookedAt(about, drawn)], projected)
-    return long ? apart : [together, ...apart]
   }
-  const eachByItself = (reduction: Reduction): readonly Otherwise[] => {
-    const drawings = views.map((_, i) =>
-      whenLookedAt({ id: `${part.id}-mark-out-${i + 1}`, caption: captionOf(part, model, reduction) }, () =>
-        arrangedViews([viewsAt(reduction)[i]!], byItself, headingOf(part, reduction), context),
-      ),
-    )
-    const [first, ...others] = drawings
-    return wordsApart(reduction, [first!, ...others], false)
+  const faces = views.map(({ face }) => face)
+  const inOneDrawing = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
+    const projected = isProjected(arrangement)
+    const { alone, withWords } = drawingOf(reduction, faces, arrangement, projected)
+    const apart = wordsApart(reduction, [alone], [], projected)
+    return long ? apart : [{ drawings: withWords }, ...apart]
   }
-  const longest = Math.max(part.length.mm, part.width.mm, part.thickness.mm)
+  const inTwoDrawings = (reduction: Reduction): readonly Otherwise[] => {
+    const [near, others] = inTwo(faces)
+    const first = drawingOf(reduction, near, 'about the front', false).alone
+    const inRows = (way: Arrangement) => drawingOf(reduction, others, way, false, `${part.id}-mark-out-2`)
+    const [row, ...more] = [inRows(freely[0]), ...(others.length > 1 ? freely.slice(1).map(inRows) : [])]
+    const alone = [row.alone, ...more.map(one => one.alone)] as const
+    const withWords = [...row.withWords, ...more.flatMap(one => one.withWords)] as const
+    const apart = wordsApart(reduction, [first], [alone], false)
+    return long ? apart : [{ drawings: [first], beside: [withWords] }, ...apart]
+  }
   // as large as the paper holds the views
-  const ways = arrangementsOf(views.map(({ face }) => face))
+  const ways = arrangementsOf(faces)
   const options = [trueSize, ...reductions].flatMap(reduction => [
     ...ways.flatMap(way => inOneDrawing(reduction, way)),
-    ...(views.length > 1 && longest * reduction.factor <= mostByItself ? eachByItself(reduction) : []),
+    ...(faces.length > 1 ? inTwoDrawings(reduction) : []),
   ])
   const [first] = options
   return [

@@ -5,7 +5,7 @@ import { layOutPacket } from '../../../src/app/lay-out-packet.ts'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
 import { sides } from '../../../src/finding/side.ts'
 import { shiftBounds } from '../../../src/geometry/measure/bounds.ts'
-import { arrangeViews } from '../../../src/sheet/mark-out/arrange-views.ts'
+import { arrangeViews, inTwo } from '../../../src/sheet/mark-out/arrange-views.ts'
 import type { DrawnView } from '../../../src/sheet/mark-out/draw-view.ts'
 import { apart } from '../../drawing/ink-box.ts'
 import { modelOf } from '../../model/model-of.ts'
@@ -35,16 +35,14 @@ const viewsOn = (drawings: readonly Drawing[]): readonly string[] =>
 const scalesOf = (drawings: readonly Drawing[]): ReadonlySet<string> =>
   new Set(drawings.map(({ caption }) => caption.sheet))
 
-/** Scales of ISO 5455 (from memory), and the paper that each view fits with its dimensions. */
+/** Scales of ISO 5455 (from memory); none is smaller than the paper asks for where the views may stand on two pages. */
 test.each([
   ['60 x 40 x 30', 5, 'letter', 'mark-out'],
   ['60 x 40 x 30', 5, 'a4', 'mark-out'],
-  ['60 x 40 x 30', 6, 'a5', 'mark-out'],
+  ['60 x 40 x 30', 5, 'a5', 'mark-out, reduced 1:2'],
   ['102 x 45 x 45', 6, 'a4', 'mark-out'],
-  // large enough to be clear at half its size, with all its views on a page
   ['200 x 120 x 90', 6, 'a4', 'mark-out, reduced 1:2'],
-  // longer than A5 is, and half of it is not
-  ['250 x 60 x 40', 6, 'a5', 'mark-out, reduced 1:2'],
+  ['150 x 50 x 40', 6, 'a5', 'mark-out, reduced 1:2'],
 ])('a block of %s mm with holes on %i sides is on %s a %s', (size, count, paper, scale) => {
   const drawings = printed(block(size, count), paper, 'cap')
   expect([...scalesOf(drawings)]).toEqual([scale])
@@ -54,20 +52,38 @@ test.each([
 
 test.each([
   ['winding-block', 'letter', 'mark-out'],
-  ['winding-block', 'a5', 'mark-out'],
+  ['winding-block', 'a5', 'mark-out, reduced 1:2'],
   ['side-frame', 'letter', 'mark-out'],
   ['side-frame', 'a5', 'mark-out, reduced 1:2'],
 ])('%s of the demo is on %s a %s', (part, paper, scale) => {
   expect([...scalesOf(printed(demo, paper, part))]).toEqual([scale])
 })
 
-test('views that stand by themselves have the part’s name over each, and no symbol of a projection', () => {
+test('views on two pages have the part’s name over them on both, and no symbol of a projection', () => {
   const drawings = printed(block('102 x 45 x 45', 6), 'a4', 'cap')
   const shown = drawings.filter(drawing => viewsOn([drawing]).length > 0)
-  expect(shown.map(drawing => viewsOn([drawing]).length)).toEqual([1, 1, 1, 1, 1, 1])
+  expect(shown.map(drawing => viewsOn([drawing]))).toEqual([
+    ['bottom', 'front, face side', 'top'],
+    ['back', 'left', 'right'],
+  ])
   for (const { marks } of shown) expect(said({ marks })).toContain('Cap · true size')
   expect(drawings.flatMap(({ marks }) => marks.filter(({ subject }) => subject === 'projection'))).toEqual([])
   expect(drawings.map(keyText).join(' ')).toContain('Each view shows the side that it names')
+})
+
+test.each([
+  [['front', 'left', 'top'], ['front', 'top'], ['left']],
+  [
+    ['front', 'back', 'bottom', 'edge:arm'],
+    ['front', 'bottom'],
+    ['back', 'edge:arm'],
+  ],
+  [['front', 'right'], ['front'], ['right']],
+  // nothing but what stands in line with the front
+  [['front', 'top', 'bottom'], ['front', 'top'], ['bottom']],
+  [['front', 'bottom'], ['front'], ['bottom']],
+] as const)('the views %j stand as %j on one paper and %j on the other', (faces, near, others) => {
+  expect(inTwo(faces)).toEqual([near, others])
 })
 
 test('in rows no view touches another, and none is wider than it may be with more than one view in it', () => {
