@@ -66,8 +66,17 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const key = keyOf(part.drawn.features.filter(isPlaced))
   const facts = factsOf(part, model)
   const views = chooseViews(part).map(face => viewOf(part, face))
-  const table = (width: number): readonly TableLine[] =>
-    views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, context))
+  const tableAt = new Map<number, readonly TableLine[]>()
+  const table = (width: number): readonly TableLine[] => {
+    const lines =
+      tableAt.get(width) ??
+      views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, context))
+    tableAt.set(width, lines)
+    return lines
+  }
+  const tables = tableSizes.map(({ width, most }) =>
+    once(() => tableDrawings(part, table(width), width, most, context)),
+  )
   const long = table(wideKey).length > mostLines
   const drawnAt = new Map<Reduction, readonly DrawnView[]>()
   const viewsAt = (reduction: Reduction): readonly DrawnView[] => {
@@ -103,12 +112,12 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
       drawings,
       beside: [...before, [wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]],
     }
-    const parted = tableSizes.map(
-      ({ width, most }): Otherwise => ({
+    const parted = tables.map(
+      (tableDrawn): Otherwise => ({
         drawings,
         get beside() {
           const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
-          return [...before, words, ...tableDrawings(part, table(width), width, most, context)]
+          return [...before, words, ...tableDrawn()]
         },
       }),
     )
