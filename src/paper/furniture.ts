@@ -24,8 +24,8 @@ export type PageFacts = {
   readonly tile?: TileFacts
 }
 
-/** Where a tile belongs, and how it is joined to the others. */
-export type TileFacts = { readonly map: PageMap; readonly joining: string }
+/** Where a tile belongs, and how it is joined to the others, the longest words first. */
+export type TileFacts = { readonly map: PageMap; readonly joining: readonly string[] }
 
 const text = { layer: 'paper', subject: 'page' } as const
 
@@ -66,11 +66,27 @@ export function pageHead(
   const rule = box.bottom
   // the ink of the line's ends stays within the strip too
   const half = lineStyles.thin.width / 2
-  const map = tile && { ...tile, box: mapBox(tile.map, box) }
+  const widthOf = (words: string, height: number): number => layOut(fonts.regular, [words], height).width
+  const map = tile && {
+    ...tile,
+    box: mapBox(
+      tile.map,
+      box,
+      tile.joining.map(words => widthOf(words, lettering.small)),
+    ),
+  }
   // the right column keeps its own width; the left one takes what is left
   const room = (map?.box.left ?? box.right - rightColumn) - box.left - (map ? mapAside : 0)
   const left = (words: string, height: number, y: number, weight: 'regular' | 'bold' = 'regular'): Mark =>
     textMark(text, [fitText(fonts[weight], words, height, room)], { x: box.left, y }, height, { weight })
+  // told in full, if need be in small letters, before it is told in short
+  const joined = (choices: readonly string[]): readonly Mark[] => {
+    const ways = choices.flatMap(words =>
+      [lettering.medium, lettering.small].map(height => ({ words, height })),
+    )
+    const way = ways.find(({ words, height }) => widthOf(words, height) <= room) ?? ways.at(-1)
+    return way === undefined ? [] : [left(way.words, way.height, third)]
+  }
   const right = (words: string, height: number, y: number): Mark =>
     textMark(
       text,
@@ -82,7 +98,7 @@ export function pageHead(
   return [
     left(title, lettering.large, first, 'bold'),
     left(below, lettering.medium, second),
-    ...(map === undefined ? [] : [left(map.joining, lettering.medium, third)]),
+    ...(map === undefined ? [] : joined(map.joining)),
     right(`page ${number} of ${count}`, lettering.large, first),
     right('print at 100 %', lettering.medium, second),
     ...(printer === undefined
@@ -116,11 +132,14 @@ function headWords(captions: readonly Caption[]): { readonly title: string; read
   }
 }
 
-/** The map stands between the two columns of the head, as high as that is. */
-function mapBox(map: PageMap, head: Bounds): Bounds {
+/** The map stands between the two columns of the head, as high as that is. It gives way to words that are so wide, the first that leave it room. */
+function mapBox(map: PageMap, head: Bounds, words: readonly number[]): Bounds {
   const right = head.right - rightColumn
   const [top, bottom] = [head.top, head.bottom + mapAside]
-  const widest = Math.min(mostMapShare * (right - head.left), mapWidth(map, top - bottom))
+  const room = right - head.left
+  const left = words.map(width => room - besideWords - width).find(most => most >= narrowestMap)
+  const most = Math.min(mostMapShare * room, left ?? narrowestMap)
+  const widest = Math.min(most, mapWidth(map, top - bottom))
   return { left: right - widest, right, top, bottom }
 }
 
@@ -128,6 +147,10 @@ function mapBox(map: PageMap, head: Bounds): Bounds {
 const mapAside = 2
 /** What the map may take of the room that it shares with the words. */
 const mostMapShare = 0.4
+/** White between the map and the words that it gives way to, a hair more than is asked for, so that rounding cannot cut them. */
+const besideWords = mapAside + 0.1
+/** A narrower map has no room for the numbers of two pages side by side. */
+const narrowestMap = 14
 
 /** Room for "page 100 of 100" in large letters. */
 const rightColumn = 46

@@ -11,6 +11,7 @@ import { type Extent, extentOf } from './pack/item.ts'
 import { type PageMap, pageMapOf } from './page-map.ts'
 import { upright } from './papers.ts'
 import { correctionFor, type Printer } from './printer/printer.ts'
+import { readUpright } from './read-upright.ts'
 import type { SheetToLay } from './sheet-to-lay.ts'
 import type { Crossed } from './tile/crossed.ts'
 import { joining } from './tile/joining.ts'
@@ -115,7 +116,7 @@ function* makePages(
     yield {
       paper: frame.paper,
       number,
-      placed: placed.map(({ drawing, matrix }) => ({ drawing, matrix })),
+      placed: placed.map(one => readUpright(one, fonts)),
       furniture: furnish.get(frame)!({
         captions: placed.map(({ drawing }) => drawing.caption),
         number,

@@ -51,6 +51,20 @@ parts:
       - { hole: tenon, on: right, at: center, diameter: 10, depth: 14 }
 `
 
+/** Circles of holes of two sizes about an axle. */
+const dobby = `paperjig: 1
+title: Loom dobby
+units: mm
+parts:
+  disc:
+    round: 120
+    thickness: 18
+    cuts:
+      - { hole: axle, at: center, diameter: 10 }
+      - { hole-circle: pegs, at: center, circle: 90, count: 12, diameter: 6 }
+      - { hole-circle: pins, at: center, circle: 50, count: 8, diameter: 4 }
+`
+
 /** Without the cover. */
 const templates = { sheets: ['template'] } as const
 const markOuts = { sheets: ['mark-out'] } as const
@@ -103,6 +117,13 @@ const cases = [
     { ...markOuts, paper: 'a5' },
     0,
   ],
+  [
+    'views-that-share-no-page-stand-on-two',
+    demo,
+    { ...markOuts, paper: 'letter', parts: ['winding-block'] },
+    0,
+  ],
+  ['letters-outside-circles-of-holes', dobby, { ...templates, paper: 'a4' }, 0],
   ['a-drill-strip-for-both-hands', demo, { sheets: ['strip'], paper: 'letter', parts: ['side-frame'] }, 0],
   [
     'a-drill-strip-in-millimetres-with-the-reference-end-at-the-right',

@@ -81,3 +81,51 @@ test('a sheet about the whole plan is headed by the plan’s title', () => {
   const marks = furnish({ captions: [whole], number: 1, count: 1 })
   expect(texts(marks)[0]).toBe('Cliff railway car, 1:16')
 })
+
+/** Two pages side by side of one long drawing, and four of a large one. */
+const rectangleAt = (left: number, bottom: number) => ({
+  left,
+  right: left + 160,
+  bottom,
+  top: bottom + 100,
+})
+const maps = {
+  long: [rectangleAt(0, 0), rectangleAt(160, 0)],
+  large: [rectangleAt(0, 0), rectangleAt(160, 0), rectangleAt(0, 100), rectangleAt(160, 100)],
+}
+
+test.each(
+  [papers.a5, lying(papers.a5), papers.a4, papers.letter].flatMap(paper => [
+    {
+      paper,
+      map: 'long',
+      joining: ['Fold at –··–: right side over page 110, letter on letter.', 'Fold at –··–: right over 110.'],
+    } as const,
+    {
+      paper,
+      map: 'large',
+      joining: [
+        'Fold at –··–: right side over page 110, lower side over pages 116, 117, letter on letter.',
+        'Fold at –··–: right over 110, lower over 116, 117.',
+      ],
+    } as const,
+  ]),
+)(
+  'on $paper.name ($paper.width wide) it is said how pages are joined, and not cut short: $joining.0',
+  facts => {
+    const { paper, map, joining } = facts
+    const cells = maps[map].map((box, i) => ({ box, page: 109 + i }))
+    const marks = furniture(
+      frameOf(paper, defaultWorkshop, 'tile'),
+      'mm',
+      fonts,
+    )({ captions: [caption], number: 109, count: 120, tile: { map: { outline: [], cells }, joining } })
+    expect(texts(marks).filter(words => joining.some(one => one === words))).toHaveLength(1)
+    const words = marks.flatMap(m => (m.kind === 'text' && m.subject === 'page' ? [inkBox(fonts, m)] : []))
+    const mapped = boundsOfMarks(
+      fonts,
+      marks.filter(({ subject }) => subject === 'page-map'),
+    )
+    for (const box of words) expect(apart(box, mapped, 0)).toBe(true)
+  },
+)

@@ -15,25 +15,26 @@ import type { Placed } from '../../model/feature.ts'
 import { finishedOutline } from '../../model/finished-outline.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { BitTip } from '../../workshop/workshop.ts'
+import { circleOf } from '../circle-of-holes.ts'
 import { type Edge, pointBeside } from '../dimension/edge.ts'
 import { besideGap, type LaidBeside, layBeside } from '../dimension/lay-beside.ts'
 import type { Between, Run, Stop } from '../dimension/run.ts'
 import { engravingMarks } from '../engraving-marks.ts'
 import { errorSpotsOn, putErrorSigns } from '../error-signs.ts'
+import { grouped } from '../grouped.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type Board, emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
+import { putCircleLetters } from '../template/circle-letters.ts'
 import { cutMarks } from '../template/cut-marks.ts'
 import { putDatum, putFaceMarks } from '../template/edge-marks.ts'
 import { putLetters, type Unlettered } from '../template/letter-marks.ts'
 import { type AxisDimensions, axisDimensions, type DimensionFacts } from './dimensions.ts'
 import { entriesOn } from './entries-on.ts'
-import { grouped } from './grouped.ts'
 import { innerLines } from './inner-lines.ts'
 import { type Note, notesOf } from './notes.ts'
 import { edgesSeenFrom } from './outline-lines.ts'
-import { circleOf } from './places.ts'
 import { putNotes } from './put-notes.ts'
 import { scaledFeature } from './scaled-feature.ts'
 import type { View } from './view.ts'
@@ -104,6 +105,7 @@ export function drawView(
     words,
   }))
   const notes = putNotes(wantedNotes, board, area, fonts)
+  putCircleLetters(entries, part.id, board, grown(box, notesBeyond), fonts)
   const all = boundsOfMarks(fonts, board.marks)
   const caption = textMark(
     { layer: 'text', subject: 'view' },

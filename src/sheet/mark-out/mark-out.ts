@@ -5,7 +5,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { moveMark } from '../../drawing/transform-mark.ts'
 import { wrap } from '../../drawing/wrap.ts'
-import { isSide, sayFace } from '../../finding/face-name.ts'
+import { type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
 import { joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
@@ -22,7 +22,14 @@ import type { Otherwise, Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
 import { whenLookedAt } from '../when-looked-at.ts'
-import { type Arrangement, arrangeViews } from './arrange-views.ts'
+import {
+  type Arrangement,
+  arrangementsOf,
+  arrangeViews,
+  freely,
+  inTwo,
+  isProjected,
+} from './arrange-views.ts'
 import { chooseViews } from './choose-views.ts'
 import type { DimensionFacts } from './dimensions.ts'
 import { type DrawnView, drawView } from './draw-view.ts'
@@ -52,19 +59,24 @@ const tableSizes = [
   { width: narrowKey, most: 14 },
 ] as const
 
-type Drawn = {
-  readonly marks: readonly Mark[]
-  readonly bounds: Bounds
-  readonly views: readonly DrawnView[]
-}
+type Drawn = { readonly marks: readonly Mark[]; readonly bounds: Bounds }
 
 function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const { model, fonts } = context
   const key = keyOf(part.drawn.features.filter(isPlaced))
   const facts = factsOf(part, model)
   const views = chooseViews(part).map(face => viewOf(part, face))
-  const table = (width: number): readonly TableLine[] =>
-    views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, context))
+  const tableAt = new Map<number, readonly TableLine[]>()
+  const table = (width: number): readonly TableLine[] => {
+    const lines =
+      tableAt.get(width) ??
+      views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, context))
+    tableAt.set(width, lines)
+    return lines
+  }
+  const tables = tableSizes.map(({ width, most }) =>
+    once(() => tableDrawings(part, table(width), width, most, context)),
+  )
   const long = table(wideKey).length > mostLines
   const drawnAt = new Map<Reduction, readonly DrawnView[]>()
   const viewsAt = (reduction: Reduction): readonly DrawnView[] => {
@@ -74,18 +86,61 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     drawnAt.set(reduction, drawn)
     return drawn
   }
-  const at = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
-    const about = { id: `${part.id}-mark-out`, caption: captionOf(part, model, reduction) }
-    const drawn = once(() =>
-      arrangedViews(viewsAt(reduction), arrangement, headingOf(part, reduction), context),
+  const wordsOf = (
+    reduction: Reduction,
+    projected: boolean,
+    withTable: boolean,
+    at: Point,
+    width: number,
+  ): readonly Mark[] =>
+    wordsBeside(part, viewsAt(reduction), projected, withTable ? table(width) : undefined, at, width, context)
+  /** Drawings of views, and the words and the table on other paper. */
+  const wordsApart = (
+    reduction: Reduction,
+    drawings: Otherwise['drawings'],
+    before: NonNullable<Otherwise['beside']>,
+    projected: boolean,
+  ): readonly Otherwise[] => {
+    const wordsAlone = (width: number, withTable: boolean): Drawing => {
+      const caption = captionOf(part, model, reduction)
+      return whenLookedAt({ id: `${part.id}-mark-out-words`, caption }, () => {
+        const marks = wordsOf(reduction, projected, withTable, { x: 0, y: 0 }, width)
+        return { marks, bounds: boundsOfMarks(fonts, marks) }
+      })
+    }
+    const whole: Otherwise = {
+      drawings,
+      beside: [...before, [wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]],
+    }
+    const parted = tables.map(
+      (tableDrawn): Otherwise => ({
+        drawings,
+        get beside() {
+          const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
+          return [...before, words, ...tableDrawn()]
+        },
+      }),
     )
-    const words = (at: Point, width: number, withTable = true): readonly Mark[] =>
-      wordsBeside(part, drawn().views, withTable ? table(width) : undefined, at, width, context)
+    return long ? parted : [whole, ...parted]
+  }
+  /** Some of the views in one drawing, and the ways in which the words stand with them. */
+  const drawingOf = (
+    reduction: Reduction,
+    faces: readonly FaceName[],
+    arrangement: Arrangement,
+    projected: boolean,
+    id = `${part.id}-mark-out`,
+  ): { readonly alone: Drawing; readonly withWords: Otherwise['drawings'] } => {
+    const about = { id, caption: captionOf(part, model, reduction) }
+    const drawn = once(() => {
+      const shown = viewsAt(reduction).filter(({ view }) => faces.includes(view.face))
+      return arrangedViews(shown, arrangement, headingOf(part, reduction), context)
+    })
     const arranged = (place: (bounds: Bounds) => { readonly at: Point; readonly width: number }): Drawing =>
       whenLookedAt(about, () => {
         const { marks, bounds } = drawn()
         const { at, width } = place(bounds)
-        const beside = words(at, width)
+        const beside = wordsOf(reduction, projected, true, at, width)
         return { marks: [...marks, ...beside], bounds: joinBounds(bounds, boundsOfMarks(fonts, beside)) }
       })
     const below = (width: number): Drawing =>
@@ -93,37 +148,38 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
         at: { x: bounds.left, y: bounds.bottom - gap },
         width: Math.max(bounds.right - bounds.left, width),
       }))
-    const wordsAlone = (width: number, withTable: boolean): Drawing =>
-      whenLookedAt({ ...about, id: `${about.id}-words` }, () => {
-        const marks = words({ x: 0, y: 0 }, width, withTable)
-        return { marks, bounds: boundsOfMarks(fonts, marks) }
-      })
-    const alone = [whenLookedAt(about, drawn)] as const
-    const together: readonly Otherwise[] = [
-      {
-        drawings: [
-          below(wideKey),
-          below(narrowKey),
-          arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
-        ],
-      },
-      { drawings: alone, beside: [[wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]] },
-    ]
-    const parted = tableSizes.map(
-      ({ width, most }): Otherwise => ({
-        drawings: alone,
-        get beside() {
-          const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
-          return [words, ...tableDrawings(part, table(width), width, most, context)]
-        },
-      }),
-    )
-    return long ? parted : [...together, ...parted]
+    return {
+      alone: whenLookedAt(about, drawn),
+      withWords: [
+        below(wideKey),
+        below(narrowKey),
+        arranged(bounds => ({ at: { x: bounds.right + gap, y: bounds.top }, width: columnKey })),
+      ],
+    }
   }
-  const beside = views.some(({ face }) => face === 'left' || face === 'right' || face === 'back')
-  const ways: readonly Arrangement[] = beside ? ['about the front', 'below the front'] : ['about the front']
-  // true to size before in one piece
-  const options = [trueSize, ...reductions].flatMap(reduction => ways.flatMap(way => at(reduction, way)))
+  const faces = views.map(({ face }) => face)
+  const inOneDrawing = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
+    const projected = isProjected(arrangement)
+    const { alone, withWords } = drawingOf(reduction, faces, arrangement, projected)
+    const apart = wordsApart(reduction, [alone], [], projected)
+    return long ? apart : [{ drawings: withWords }, ...apart]
+  }
+  const inTwoDrawings = (reduction: Reduction): readonly Otherwise[] => {
+    const [near, others] = inTwo(faces)
+    const first = drawingOf(reduction, near, 'about the front', false).alone
+    const inRows = (way: Arrangement) => drawingOf(reduction, others, way, false, `${part.id}-mark-out-2`)
+    const [row, ...more] = [inRows(freely[0]), ...(others.length > 1 ? freely.slice(1).map(inRows) : [])]
+    const alone = [row.alone, ...more.map(one => one.alone)] as const
+    const withWords = [...row.withWords, ...more.flatMap(one => one.withWords)] as const
+    const apart = wordsApart(reduction, [first], [alone], false)
+    return long ? apart : [{ drawings: [first], beside: [withWords] }, ...apart]
+  }
+  // as large as the paper holds the views
+  const ways = arrangementsOf(faces)
+  const options = [trueSize, ...reductions].flatMap(reduction => [
+    ...ways.flatMap(way => inOneDrawing(reduction, way)),
+    ...(faces.length > 1 ? inTwoDrawings(reduction) : []),
+  ])
   const [first] = options
   return [
     {
@@ -164,7 +220,7 @@ function arrangedViews(
     return marks.map(mark => moveMark(mark, x, y))
   })
   const all = [...marks, ...headingMarks(heading, boundsOfMarks(fonts, marks), fonts)]
-  return { marks: all, bounds: boundsOfMarks(fonts, all), views: drawn }
+  return { marks: all, bounds: boundsOfMarks(fonts, all) }
 }
 
 /** Stands with the views wherever the words beside them may be. */
@@ -192,17 +248,18 @@ const narrowHeading = 70
 const headingGap = 4
 const headingPitch = lettering.large + 2
 
-/** Title, what is to be known, the table, and the symbol of the projection where there is more than one view. */
+/** Title, what is to be known, the table, and the symbol of the projection where views stand as it has them. */
 function wordsBeside(
   part: Part,
   views: readonly DrawnView[],
+  projected: boolean,
   table: readonly TableLine[] | undefined,
   at: Point,
   width: number,
   context: SheetContext,
 ): readonly Mark[] {
   const { model, fonts } = context
-  const several = views.length > 1
+  const several = views.length > 1 && projected
   const symbol = several
     ? projectionSymbol(model.projection, { x: at.x + width - projectionSymbolExtent.width, y: at.y })
     : []
@@ -214,7 +271,12 @@ function wordsBeside(
     width - beside,
     fonts,
   )
-  const lines = remarksOf(part, views, table === undefined, context)
+  const lines = remarksOf(
+    part,
+    views,
+    { free: views.length > 1 && !projected, tableApart: table === undefined },
+    context,
+  )
   const below = several ? Math.min(title.bottom, at.y - projectionSymbolExtent.height - 1) : title.bottom
   const key = keyTable(lines, { x: at.x, y: below }, width, fonts)
   const places = hangLines(table ?? [], { x: at.x, y: key.bottom - 1 }, fonts)

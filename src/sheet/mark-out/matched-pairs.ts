@@ -1,7 +1,7 @@
 import { isPlaced } from '../../model/feature.ts'
 import type { Target } from '../../model/joint.ts'
 import type { Model, Part } from '../../model/part.ts'
-import { grouped } from './grouped.ts'
+import { grouped } from '../grouped.ts'
 
 /** Two holes of a part, by their ids, that have to stand as far apart as two of another piece do. */
 export type MatchedPair = { readonly first: string; readonly second: string }

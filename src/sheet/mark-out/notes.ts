@@ -8,9 +8,9 @@ import type { Placed } from '../../model/feature.ts'
 import type { Model } from '../../model/part.ts'
 import { printable } from '../../number/tolerance.ts'
 import type { Words } from '../../text/words.ts'
+import { circleOf } from '../circle-of-holes.ts'
+import { grouped } from '../grouped.ts'
 import { isFullCircle, withWholeArcs } from './arcs.ts'
-import { grouped } from './grouped.ts'
-import { circleOf } from './places.ts'
 import type { View } from './view.ts'
 
 /** What is written beside a line: a radius, how wide what is round, a chamfer, an angle. */

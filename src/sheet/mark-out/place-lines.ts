@@ -24,6 +24,8 @@ import type { View } from './view.ts'
 /** A line of the table as its cells; `x` from its left edge, in millimetres. */
 export type TableLine = {
   readonly height: number
+  /** White over it, besides that between all lines, unless it is the first. */
+  readonly above?: number
   readonly cells: readonly {
     readonly words: Words
     readonly x: number
@@ -39,6 +41,8 @@ const widestName = 34
 const widestHeading = 44
 /** White between lines, besides the room that tails and fractions take. */
 const leading = 1.2
+/** White over the heading of a face, so that it is not read with the sizes of the face before. */
+const overHeading = 2
 
 /**
  * Where everything stands that is cut into a face: a line for each letter, with its bit and depth, and below it how the
@@ -77,6 +81,7 @@ export function placeLines(
   const lines: TableLine[] = [
     {
       height: lettering.medium,
+      above: overHeading,
       cells: [
         { words: [heading], x: 0, bold: true },
         { words: [headings[0]], x: second },
@@ -180,7 +185,8 @@ export function hangLines(
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
   const marks: Mark[] = []
   let y = at.y
-  for (const { cells, height } of lines) {
+  for (const [i, { cells, height, above = 0 }] of lines.entries()) {
+    if (i > 0) y -= above
     const laid = cells.map(({ words, bold, height: own = height }) =>
       measureLine(fonts[bold === true ? 'bold' : 'regular'], words, own),
     )

@@ -4,7 +4,6 @@ import type { Segment } from '../../geometry/shape/segment.ts'
 import type { Placed } from '../../model/feature.ts'
 import { shapeBounds } from '../../model/shape-bounds.ts'
 import { workedLines } from '../../model/strip.ts'
-import { coincident } from '../../number/tolerance.ts'
 import type { Rank } from '../dimension/run.ts'
 import { isFillet, isFullCircle, withWholeArcs } from './arcs.ts'
 import { cornersOf } from './outline-lines.ts'
@@ -63,21 +62,6 @@ export function cutPlaces(feature: Placed): readonly Place[] {
       return [{ x: left, y: bottom }, { x: right, y: top }, ...corners].map(place)
     }
   }
-}
-
-/** The middle of a circle of holes, which is marked before they are. */
-export function circleOf(
-  holes: readonly Placed[],
-): { readonly centre: Point; readonly radius: number } | undefined {
-  const centres = holes.flatMap(({ shape }) => (shape.kind === 'bore' ? [shape.centre] : []))
-  if (centres.length < 3 || centres.length !== holes.length) return undefined
-  const mean = (axis: 'x' | 'y'): number => centres.reduce((sum, c) => sum + c[axis], 0) / centres.length
-  const centre = { x: mean('x'), y: mean('y') }
-  const radii = centres.map(c => Math.hypot(c.x - centre.x, c.y - centre.y))
-  const radius = radii[0]!
-  return radii.every(r => Math.abs(r - radius) < 2 * coincident) && radius > coincident
-    ? { centre, radius }
-    : undefined
 }
 
 /** Where edges meet, but for where an arc only rounds a corner or an end, and at chamfers. */

@@ -14,17 +14,21 @@ export function piecesInWords({ pieces }: Pick<Part, 'pieces'>): string {
   return mirrored === 0 ? count : `${count}, ${mirrored} of them mirrored`
 }
 
-/** Beside the views: the whole size, why it is marked out, how it is measured, and what is not in the drawing. */
+/**
+ * Beside the views: the whole size, why it is marked out, how it is measured, and what is not in the drawing. `free` where
+ * the views stand by themselves, `tableApart` where the table is on other paper.
+ */
 export function remarksOf(
   part: Part,
   views: readonly DrawnView[],
-  tableApart: boolean,
+  { free, tableApart }: { readonly free: boolean; readonly tableApart: boolean },
   context: SheetContext,
 ): readonly KeyLine[] {
   const { model } = context
   const [first] = part.pieces
   const remarks = [
     `${howToMeasure(views, model.units)} ${transferWords(transferOf(part, context))}`,
+    ...(free ? ['Each view shows the side that it names as you see it when you look straight at it.'] : []),
     ...mirroredWords(part),
     ...(first === undefined ? [] : notOnPaper({ part, pieces: [first] }, [])),
     ...(part.note === undefined ? [] : [part.note]),

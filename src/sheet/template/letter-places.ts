@@ -7,7 +7,8 @@ import { boxAbout, clearance, type Extent, within } from '../label/find-place.ts
 import type { Edge, Obstacles } from '../label/obstacles.ts'
 import { coreOf, insideOf, leaderTo, type Target } from './letter-target.ts'
 
-export type LetterPlace = Candidate & { readonly middle: Point }
+/** `certain` where it stands near what it belongs to and near nothing else that is cut. */
+export type LetterPlace = Candidate & { readonly middle: Point; readonly certain: boolean }
 
 /** How far from its hole or slot a letter may stand, in steps; from the second on it gets a leader. */
 const distances = [1.1, 2.5, 4.5, 7, 10, 14, 19] as const
@@ -38,15 +39,19 @@ const mostCrossed = 3
 const confusing = 2.5
 
 /** Nearer is better by this much a step; what else is worse counts in the same measure. */
-const costs = { side: 0.01, step: 1, leader: 1, crossing: 4, confusing: 3.5 } as const
+const costs = { side: 0.01, inward: 1.2, step: 1, leader: 1, crossing: 4, confusing: 3.5 } as const
 
-/** Where the letter of a target can stand: within the area, clear of all lines and lettering. `ofAnother` tells the lines of other cuts. */
+/**
+ * Where the letter of a target can stand: within the area, clear of all lines and lettering. `ofAnother` tells the lines of
+ * other cuts; `outward` is the unit vector to the side where it had best stand, if that is not all the same.
+ */
 export function letterPlaces(
   target: Target,
   ofAnother: (edge: Edge) => boolean,
   extent: Extent,
   area: Bounds,
   obstacles: Obstacles,
+  outward?: Point,
 ): readonly LetterPlace[] {
   const placeAt = (middle: Point, cost: number): LetterPlace | undefined => {
     const box = boxAbout(middle, extent)
@@ -55,12 +60,18 @@ export function letterPlaces(
     const leader = leaderTo(target, box)
     if (leader === undefined) {
       const confused = meetsEdge(grown(box, confusing), obstacles, ofAnother)
-      return { middle, box, cost: cost + (confused ? costs.confusing : 0) }
+      return { middle, box, certain: !confused, cost: cost + (confused ? costs.confusing : 0) }
     }
     if (meetsLettering(leader, obstacles)) return undefined
     const crossed = crossings(leader, obstacles, mostCrossed + 1)
     if (crossed > mostCrossed) return undefined
-    return { middle, box, leader, cost: cost + costs.leader + crossed * costs.crossing }
+    return {
+      middle,
+      box,
+      leader,
+      certain: false,
+      cost: cost + costs.leader + crossed * costs.crossing,
+    }
   }
   const inside = insideOf(target).flatMap(middle => placeAt(middle, -costs.step) ?? [])
   const core = coreOf(target)
@@ -68,11 +79,19 @@ export function letterPlaces(
   for (const [step, away] of distances.entries()) {
     if (found.length >= enough) break
     for (const [side, middle] of around(core, extent, away).entries()) {
-      const place = placeAt(middle, step * costs.step + side * costs.side)
+      const aside = outward === undefined ? 0 : inwardness(middle, core, outward) * costs.inward
+      const place = placeAt(middle, step * costs.step + side * costs.side + aside)
       if (place !== undefined) found.push(place)
     }
   }
   return found
+}
+
+/** From 0, straight outward, to 1, straight inward. */
+function inwardness(middle: Point, core: Bounds, outward: Point): number {
+  const from = middleOfBounds(core)
+  const [dx, dy] = [middle.x - from.x, middle.y - from.y]
+  return (1 - (dx * outward.x + dy * outward.y) / Math.hypot(dx, dy)) / 2
 }
 
 function around(core: Bounds, { width, height }: Extent, away: number): readonly Point[] {

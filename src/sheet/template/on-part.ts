@@ -13,6 +13,7 @@ import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
 import { wayOutMarks } from './bore-marks.ts'
+import { putCircleLetters } from './circle-letters.ts'
 import { cutMarks } from './cut-marks.ts'
 import { type OnWood, putDatum, putFaceMarks } from './edge-marks.ts'
 import { referenceEndOf } from './from-datums.ts'
@@ -88,6 +89,7 @@ export function onPart(
     name: putName(board, middles, pieceName(served), fonts),
     grain: putGrain(board, middles, grain, fonts),
   }
+  putCircleLetters(key, part.id, board, grown(area, lettersBeyond), fonts)
   const waste = wasteMarks(cuts, solid.outline, board.taken)
   return {
     marks: [...board.marks, ...waste.through, ...waste.stopped],

@@ -8,6 +8,7 @@ import type { KeyEntry } from '../key/key-entry.ts'
 import { emptyBoard } from '../label/board.ts'
 import { grown } from '../label/clear-space.ts'
 import type { SheetContext } from '../sheet.ts'
+import { putCircleLetters } from '../template/circle-letters.ts'
 import { putLetters, type Unlettered } from '../template/letter-marks.ts'
 import type { Served } from '../template/pieces-served.ts'
 import type { Block } from './block.ts'
@@ -70,6 +71,7 @@ export function drawPanels(
   const errors = putErrorSigns(spotsOn(panels, on, context), board, area, fonts)
   const unlettered = putLetters(lettered, part.id, board, area, fonts)
   const nameless = putPanelWords(panels, part, solid, hand, board, area, fonts)
+  putCircleLetters(lettered, part.id, board, area, fonts)
   return { marks: board.marks, unlettered, nameless, errors }
 }
 

@@ -10,11 +10,15 @@ import { everyDrawing, fonts, markOutsOf } from '../sheets-of.ts'
 test('on the mark-out of any part no lettering touches other lettering, or any line', () => {
   const projection = fc.constantFrom('third' as const, 'first' as const)
   const sheet = fc.constantFrom('mark-out', 'mark-out', 'mark-out, reduced 1:2', 'mark-out, reduced 1:10')
+  // there are many arrangements of the same views; each part is looked at in some of them
+  const every = 8
+  const from = fc.nat(every - 1)
   fc.assert(
-    fc.property(randomPlan, projection, sheet, (text, projection, sheet) => {
-      for (const markOut of markOutsOf(text, model => ({ ...model, projection })))
-        for (const drawing of everyDrawing(markOut))
-          if (drawing.caption.sheet === sheet) expectClear(drawing.marks)
+    fc.property(randomPlan, projection, sheet, from, (text, projection, sheet, from) => {
+      for (const markOut of markOutsOf(text, model => ({ ...model, projection }))) {
+        const drawings = everyDrawing(markOut).filter(({ caption }) => caption.sheet === sheet)
+        for (let i = from; i < drawings.length; i += every) expectClear(drawings[i]!.marks)
+      }
     }),
     { numRuns: 500 },
   )
