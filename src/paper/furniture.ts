@@ -66,7 +66,7 @@ export function pageHead(
   const rule = box.bottom
   // the ink of the line's ends stays within the strip too
   const half = lineStyles.thin.width / 2
-  const widthOf = (words: string, height: number): number => layOut(fonts.regular, [words], height).width
+  const widthOf = (words: string, height: number): number => measureLine(fonts.regular, [words], height).width
   const map = tile && {
     ...tile,
     box: mapBox(
