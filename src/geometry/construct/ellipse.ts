@@ -102,5 +102,5 @@ function joinAtAxes(all: readonly Segment[], each: number): readonly Segment[] {
   const first = joined[0]!
   const last = joined.at(-1)!
   if (first.kind !== 'arc' || last.kind !== 'arc') return joined
-  return [{ ...last, to: first.to }, ...joined.slice(1, -1)]
+  return [withEnds(last, last.from, first.to), ...joined.slice(1, -1)]
 }

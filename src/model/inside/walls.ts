@@ -128,22 +128,31 @@ function wallsAround(
   return segments.flatMap(surface => {
     const cut = surface.tag === undefined ? undefined : cuts.get(surface.tag)
     const points = surface.kind === 'line' ? [surface.from, surface.to] : arcChords(surface, wallDeviation)
-    return points.slice(1).map((to, i): Wall => {
-      const from = points[i]!
-      // an arc has many walls, and few of them are ever near to a hole
-      let body: Body | undefined
-      return {
-        name: surface.tag ?? 'edge',
-        ...(cut === undefined ? {} : { cut }),
-        surface,
-        plane: planeThrough(from, to),
-        get body() {
-          body ??= hullOfPoints([0, thickness].flatMap(z => [from, to].map(({ x, y }) => ({ x, y, z }))))
-          return body
-        },
-      }
-    })
+    return points.slice(1).map((to, i) => new UprightWall(surface, cut, points[i]!, to, thickness))
   })
+}
+
+/** A wall whose body is made when it is asked for: an arc has many walls, and few of them are ever near to a hole. */
+class UprightWall implements Wall {
+  readonly name: string
+  readonly cut?: Placed
+  readonly surface: Segment
+  readonly plane: Plane3
+  readonly #corners: () => readonly Point3[]
+  #body: Body | undefined
+
+  constructor(surface: Segment, cut: Placed | undefined, from: Point, to: Point, thickness: number) {
+    this.name = surface.tag ?? 'edge'
+    if (cut !== undefined) this.cut = cut
+    this.surface = surface
+    this.plane = planeThrough(from, to)
+    this.#corners = () => [0, thickness].flatMap(z => [from, to].map(({ x, y }) => ({ x, y, z })))
+  }
+
+  get body(): Body {
+    this.#body ??= hullOfPoints(this.#corners())
+    return this.#body
+  }
 }
 
 /** The upright plane through two points of the front, with the wood on the left of the way from one to the other. */
