@@ -48,7 +48,8 @@ export function woodOf(solid: Solid): Wood {
     const { outer, holes } = orientRegion(region)
     return [outer, ...holes].flatMap(contour => wallsAround(contour, thickness, cuts))
   })
-  const faces = frontAndBack(regions, thickness)
+  // of a part that is cut away whole there is no outside either
+  const faces = regions.length === 0 ? [] : frontAndBack(regions, thickness)
   const bounds = [...faces.map(({ plane }) => plane), ...convexEdges(solid.outline)]
   return { regions, thickness, walls: [...faces, ...upright], bounds }
 }
