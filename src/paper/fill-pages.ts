@@ -58,28 +58,33 @@ export function fillPages(
   const rooms = frames.map(({ body }) => extentOf(body))
   const tileFrames = ways.map(way => frameOf(way, workshop, 'tile'))
   const tileRooms = tileFrames.map(({ body }) => withoutInk(extentOf(body)))
-  const fits = (drawings: readonly Drawing[]): boolean =>
+  const fits = (drawings: readonly Pick<Drawing, 'bounds'>[]): boolean =>
     drawings.some(({ bounds }) => rooms.some(room => fitsIn(extentOf(bounds), room)))
 
   const whole: { readonly sheet: number; readonly drawings: readonly Drawing[] }[] = []
   const large: TiledSheet[] = []
   const misfits: Misfit[] = []
   sheets.forEach(({ id, drawings, otherwise = [], large: apart }, sheet) => {
-    const wholly: readonly SheetInstead[] = [
+    const own: readonly SheetInstead[] = [
       { drawings },
       ...(apart === undefined ? [] : [{ drawings: [apart.drawing] as const, beside: [apart.beside] }]),
-      ...otherwise,
     ]
+    const isHeld = ({ drawings, beside = [], holds = [] }: SheetInstead) =>
+      holds.every(held => fits([held])) && fits(drawings) && beside.every(fits)
     // where what all arrangements hold fits nowhere, none of them need be made
-    const fitting = (apart === undefined || fits([apart.drawing]) ? wholly : otherwise).find(
-      one => fits(one.drawings) && (one.beside ?? []).every(fits),
-    )
+    let fitting = apart === undefined || fits([apart.drawing]) ? own.find(isHeld) : undefined
+    let last: SheetInstead | undefined
+    for (const one of fitting === undefined ? otherwise : []) {
+      last = one
+      if (!isHeld(one)) continue
+      fitting = one
+      break
+    }
     if (fitting !== undefined) {
       for (const shapes of [fitting.drawings, ...(fitting.beside ?? [])])
         whole.push({ sheet, drawings: shapes })
       return
     }
-    const last = otherwise.at(-1)
     if (last !== undefined && apart === undefined) {
       const tooLarge = [last.drawings, ...(last.beside ?? [])].find(shapes => !fits(shapes)) ?? last.drawings
       misfits.push({ id, wanted: extentOf(tooLarge.at(-1)!.bounds), available: rooms[0]! })

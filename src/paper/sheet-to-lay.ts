@@ -7,7 +7,7 @@ export type SheetToLay = {
   readonly group: string
   readonly drawings: readonly [Drawing, ...Drawing[]]
   /** What may be printed in its place when no page holds it; the first that pages hold is. */
-  readonly otherwise?: readonly SheetInstead[]
+  readonly otherwise?: Iterable<SheetInstead>
   /** How it goes over several pages when no page holds it. */
   readonly large?: LargeSheet
 }
@@ -16,6 +16,8 @@ export type SheetToLay = {
 export type SheetInstead = {
   readonly drawings: readonly [Drawing, ...Drawing[]]
   readonly beside?: readonly (readonly [Drawing, ...Drawing[]])[]
+  /** What all arrangements of `drawings` hold, what is quickest to know first. */
+  readonly holds?: readonly Pick<Drawing, 'bounds'>[]
 }
 
 /** A sheet that goes over several pages: what is cut into tiles, and what lies beside it wherever a page has room. */

@@ -19,7 +19,7 @@ export type Sheet = {
    * What it is drawn as on paper that holds none of them: the words on another paper, or the same smaller and smaller. The
    * first that fits is printed; where none does, it goes over several pages if it may.
    */
-  readonly otherwise?: readonly Otherwise[]
+  readonly otherwise?: Iterable<Otherwise>
   /**
    * What a drawing of its lines alone is called, for a machine. Only the first sheet of several that show the same lines
    * has it.
@@ -33,6 +33,8 @@ export type Sheet = {
 export type Otherwise = {
   readonly drawings: readonly [Drawing, ...Drawing[]]
   readonly beside?: readonly (readonly [Drawing, ...Drawing[]])[]
+  /** What all of its arrangements hold, what is quickest to know first: where no page holds one of these, none need be drawn. */
+  readonly holds?: readonly Pick<Drawing, 'bounds'>[]
 }
 
 /** Whether every piece gets a paper of its own, or all pieces of one hand of a part share one. */

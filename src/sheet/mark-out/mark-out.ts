@@ -6,12 +6,13 @@ import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { moveMark } from '../../drawing/transform-mark.ts'
 import { wrap } from '../../drawing/wrap.ts'
 import { type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
-import { joinBounds } from '../../geometry/measure/bounds.ts'
+import { boundsOfRegions, joinBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { isPlaced } from '../../model/feature.ts'
 import type { Model, Part } from '../../model/part.ts'
 import type { Fonts } from '../../text/fonts.ts'
+import { asFarAsLookedAt } from '../as-far-as-looked-at.ts'
 import { chamferedIn } from '../chamfered.ts'
 import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
@@ -108,13 +109,16 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
         return { marks, bounds: boundsOfMarks(fonts, marks) }
       })
     }
+    const holds = bare(reduction)
     const whole: Otherwise = {
       drawings,
+      holds,
       beside: [...before, [wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]],
     }
     const parted = tables.map(
       (tableDrawn): Otherwise => ({
         drawings,
+        holds,
         get beside() {
           const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
           return [...before, words, ...tableDrawn()]
@@ -158,11 +162,14 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     }
   }
   const faces = views.map(({ face }) => face)
+  /** The bare wood of every view: quicker to know than where its dimensions stand. */
+  const bare = ({ factor }: Reduction) =>
+    views.map(({ wood }) => ({ bounds: scaledBounds(boundsOfRegions(wood), factor) }))
   const inOneDrawing = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
     const projected = isProjected(arrangement)
     const { alone, withWords } = drawingOf(reduction, faces, arrangement, projected)
     const apart = wordsApart(reduction, [alone], [], projected)
-    return long ? apart : [{ drawings: withWords }, ...apart]
+    return long ? apart : [{ drawings: withWords, holds: [...bare(reduction), alone] }, ...apart]
   }
   const inTwoDrawings = (reduction: Reduction): readonly Otherwise[] => {
     const [near, others] = inTwo(faces)
@@ -172,14 +179,15 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     const alone = [row.alone, ...more.map(one => one.alone)] as const
     const withWords = [...row.withWords, ...more.flatMap(one => one.withWords)] as const
     const apart = wordsApart(reduction, [first], [alone], false)
-    return long ? apart : [{ drawings: [first], beside: [withWords] }, ...apart]
+    return long ? apart : [{ drawings: [first], beside: [withWords], holds: bare(reduction) }, ...apart]
   }
   // as large as the paper holds the views
-  const ways = arrangementsOf(faces)
-  const options = [trueSize, ...reductions].flatMap(reduction => [
-    ...ways.flatMap(way => inOneDrawing(reduction, way)),
-    ...(faces.length > 1 ? inTwoDrawings(reduction) : []),
-  ])
+  const options = asFarAsLookedAt(function* () {
+    for (const reduction of [trueSize, ...reductions]) {
+      for (const way of arrangementsOf(faces)) yield* inOneDrawing(reduction, way)
+      if (faces.length > 1) yield* inTwoDrawings(reduction)
+    }
+  })
   const [first] = options
   return [
     {
@@ -187,9 +195,14 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
       kind: 'mark-out',
       part: part.id,
       drawings: first!.drawings,
-      otherwise: first!.beside === undefined ? options.slice(1) : options,
+      // the first of them is the sheet's own once more, and takes no time
+      otherwise: options,
     },
   ]
+}
+
+function scaledBounds({ left, bottom, right, top }: Bounds, factor: number): Bounds {
+  return { left: left * factor, bottom: bottom * factor, right: right * factor, top: top * factor }
 }
 
 function factsOf(part: Part, model: Model): DimensionFacts {
