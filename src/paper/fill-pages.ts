@@ -76,9 +76,10 @@ export function fillPages(
     let last: SheetInstead | undefined
     for (const one of fitting === undefined ? otherwise : []) {
       last = one
-      if (!isHeld(one)) continue
-      fitting = one
-      break
+      if (isHeld(one)) {
+        fitting = one
+        break
+      }
     }
     if (fitting !== undefined) {
       for (const shapes of [fitting.drawings, ...(fitting.beside ?? [])])

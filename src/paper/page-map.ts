@@ -3,7 +3,7 @@ import { lettering } from '../drawing/lettering.ts'
 import { lineStyles } from '../drawing/line-role.ts'
 import { pathMark, textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
-import { contourBounds, joinBounds, noBounds } from '../geometry/measure/bounds.ts'
+import { contourBounds, joinBounds, noBounds, scaleBounds, shiftBounds } from '../geometry/measure/bounds.ts'
 import type { Bounds, Contour } from '../geometry/shape/contour.ts'
 import { compose, quarterTurns, scale, shift } from '../geometry/shape/matrix.ts'
 import { rectangle } from '../geometry/shape/rectangle.ts'
@@ -84,7 +84,10 @@ export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonl
     compose(shift(-whole.right, -whole.top), scale(factor)),
     shift(into.right - half, into.top - half),
   )
-  const cells = map.cells.map(({ box, page }) => ({ box: scaledBox(box, factor, toPage.e, toPage.f), page }))
+  const cells = map.cells.map(({ box, page }) => ({
+    box: shiftBounds(scaleBounds(box, factor), toPage.e, toPage.f),
+    page,
+  }))
   const height = numberHeight(cells, beside)
   const frames = (list: typeof cells, role: 'thin' | 'wide'): readonly Mark[] =>
     list.length === 0
@@ -139,8 +142,4 @@ const smallestNumber = 1.2
 
 function boundsOf(cells: PageMap['cells']): Bounds {
   return cells.map(({ box }) => box).reduce(joinBounds, noBounds)
-}
-
-function scaledBox({ left, right, bottom, top }: Bounds, by: number, x: number, y: number): Bounds {
-  return { left: left * by + x, right: right * by + x, bottom: bottom * by + y, top: top * by + y }
 }

@@ -6,3 +6,13 @@ export function once<T>(make: () => T): () => T {
     return made.value
   }
 }
+
+/** What a function makes of each key, made when it is first asked for and kept. */
+export function onceForEach<K, T>(make: (key: K) => T): (key: K) => T {
+  const made = new Map<K, () => T>()
+  return key => {
+    const known = made.get(key) ?? once(() => make(key))
+    made.set(key, known)
+    return known()
+  }
+}

@@ -1,3 +1,4 @@
+import { scaleBounds } from '../geometry/measure/bounds.ts'
 import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Font, Spelled } from './font.ts'
 import type { Glyph } from './glyph.ts'
@@ -62,9 +63,7 @@ export function measureLine(font: Font, words: Words, capHeight: number): Measur
   const ascent = Math.max(font.capHeight, top)
   const descent = Math.max(font.depth, -bottom)
   const box =
-    left <= right
-      ? { left: left * size, bottom: bottom * size, right: right * size, top: top * size }
-      : { left: 0, bottom: 0, right: 0, top: 0 }
+    left <= right ? scaleBounds({ left, bottom, right, top }, size) : { left: 0, right: 0, bottom: 0, top: 0 }
   return { size, width: x * size, ascent: ascent * size, descent: descent * size, box }
 }
 

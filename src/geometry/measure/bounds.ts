@@ -49,6 +49,11 @@ export function joinBounds(a: Bounds, b: Bounds): Bounds {
   }
 }
 
+/** The rectangle so many times as large, seen from the origin. */
+export function scaleBounds({ left, right, bottom, top }: Bounds, by: number): Bounds {
+  return { left: left * by, right: right * by, bottom: bottom * by, top: top * by }
+}
+
 /** The rectangle so many millimetres to the right and up. */
 export function shiftBounds({ left, right, bottom, top }: Bounds, x: number, y: number): Bounds {
   return { left: left + x, right: right + x, bottom: bottom + y, top: top + y }

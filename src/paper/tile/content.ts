@@ -1,10 +1,9 @@
 import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
-import { pointAt } from '../../geometry/measure/along.ts'
+import { splitEvenly } from '../../geometry/cut/split.ts'
 import { contourBounds, segmentBounds } from '../../geometry/measure/bounds.ts'
 import { segmentLength } from '../../geometry/measure/length.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import { type Segment, withEnds } from '../../geometry/shape/segment.ts'
 import type { Fonts } from '../../text/fonts.ts'
 
 /** Long edges are looked at in stretches of this length, so that the empty side of a slanting one is seen as empty. */
@@ -17,14 +16,9 @@ export function contentBoxes(marks: readonly Mark[], fonts: Fonts): readonly Bou
     return mark.contours.flatMap(contour => {
       const box = contourBounds(contour)
       if (box.right - box.left <= stretch && box.top - box.bottom <= stretch) return [box]
-      return contour.segments.flatMap(stretchBoxes)
+      return contour.segments
+        .flatMap(s => splitEvenly(s, Math.ceil(segmentLength(s) / stretch)))
+        .map(segmentBounds)
     })
   })
-}
-
-function stretchBoxes(segment: Segment): readonly Bounds[] {
-  const count = Math.ceil(segmentLength(segment) / stretch)
-  if (count <= 1) return [segmentBounds(segment)]
-  const points = Array.from({ length: count + 1 }, (_, i) => pointAt(segment, i / count))
-  return points.slice(1).map((to, i) => segmentBounds(withEnds(segment, points[i]!, to)))
 }

@@ -4,7 +4,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { isSide } from '../../finding/face-name.ts'
 import { clipPaths } from '../../geometry/cut/clip-path.ts'
-import { joinBounds } from '../../geometry/measure/bounds.ts'
+import { joinBounds, scaleBounds } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { circle } from '../../geometry/shape/circle.ts'
 import type { Bounds, Contour } from '../../geometry/shape/contour.ts'
@@ -71,7 +71,7 @@ export function drawView(
   const { part, model } = facts
   const by = scale(factor)
   const board = emptyBoard()
-  const box = scaledBox(view.box, factor)
+  const box = scaleBounds(view.box, factor)
   const own = view.own.map(feature => scaledFeature(feature, factor))
   drawWood(view, factor, part, workshop.bits, board)
   const subjectOf = ({ id }: Placed): string => `${part.id}.${id}`
@@ -157,10 +157,6 @@ const captionGap = 2
 /** How far outside a view its letters and notes may stand. */
 const notesBeyond = 14
 const unmarked = { faceEdge: true, referenceEnd: true }
-
-function scaledBox({ left, right, bottom, top }: Bounds, by: number): Bounds {
-  return { left: left * by, right: right * by, bottom: bottom * by, top: top * by }
-}
 
 /** The edges of the wood, and what is cut into other faces as far as this one shows it. */
 function drawWood(

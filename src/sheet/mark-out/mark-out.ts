@@ -6,7 +6,7 @@ import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { moveMark } from '../../drawing/transform-mark.ts'
 import { wrap } from '../../drawing/wrap.ts'
 import { type FaceName, isSide, sayFace } from '../../finding/face-name.ts'
-import { boundsOfRegions, joinBounds } from '../../geometry/measure/bounds.ts'
+import { boundsOfRegions, joinBounds, scaleBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { isPlaced } from '../../model/feature.ts'
@@ -18,7 +18,7 @@ import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
 import { sideNames } from '../key/key-words.ts'
-import { once } from '../once.ts'
+import { once, onceForEach } from '../once.ts'
 import type { Otherwise, Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { titleMarks } from '../title.ts'
 import { transferOf } from '../transfer.ts'
@@ -67,26 +67,16 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const key = keyOf(part.drawn.features.filter(isPlaced))
   const facts = factsOf(part, model)
   const views = chooseViews(part).map(face => viewOf(part, face))
-  const tableAt = new Map<number, readonly TableLine[]>()
-  const table = (width: number): readonly TableLine[] => {
-    const lines =
-      tableAt.get(width) ??
-      views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, context))
-    tableAt.set(width, lines)
-    return lines
-  }
+  const table = onceForEach((width: number) =>
+    views.flatMap(view => placeLines(view, titleOf(view, part), key, width, facts, context)),
+  )
   const tables = tableSizes.map(({ width, most }) =>
     once(() => tableDrawings(part, table(width), width, most, context)),
   )
   const long = table(wideKey).length > mostLines
-  const drawnAt = new Map<Reduction, readonly DrawnView[]>()
-  const viewsAt = (reduction: Reduction): readonly DrawnView[] => {
-    const drawn =
-      drawnAt.get(reduction) ??
-      views.map(view => drawView(view, reduction.factor, titleOf(view, part), key, facts, context))
-    drawnAt.set(reduction, drawn)
-    return drawn
-  }
+  const viewsAt = onceForEach(({ factor }: Reduction) =>
+    views.map(view => drawView(view, factor, titleOf(view, part), key, facts, context)),
+  )
   const wordsOf = (
     reduction: Reduction,
     projected: boolean,
@@ -164,7 +154,7 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   const faces = views.map(({ face }) => face)
   /** The bare wood of every view: quicker to know than where its dimensions stand. */
   const bare = ({ factor }: Reduction) =>
-    views.map(({ wood }) => ({ bounds: scaledBounds(boundsOfRegions(wood), factor) }))
+    views.map(({ wood }) => ({ bounds: scaleBounds(boundsOfRegions(wood), factor) }))
   const inOneDrawing = (reduction: Reduction, arrangement: Arrangement): readonly Otherwise[] => {
     const projected = isProjected(arrangement)
     const { alone, withWords } = drawingOf(reduction, faces, arrangement, projected)
@@ -199,10 +189,6 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
       otherwise: options,
     },
   ]
-}
-
-function scaledBounds({ left, bottom, right, top }: Bounds, factor: number): Bounds {
-  return { left: left * factor, bottom: bottom * factor, right: right * factor, top: top * factor }
 }
 
 function factsOf(part: Part, model: Model): DimensionFacts {
