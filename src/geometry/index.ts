@@ -41,12 +41,15 @@ export { type Meeting, meetings } from './intersect/segments.ts'
 export { leftOf, pointAt, tangentAt, unit } from './measure/along.ts'
 export { regionArea, signedArea } from './measure/area.ts'
 export {
+  boundsOfContours,
   boundsOfRegions,
   contourBounds,
+  joinAllBounds,
   joinBounds,
   noBounds,
   regionBounds,
   segmentBounds,
+  transformBounds,
 } from './measure/bounds.ts'
 export {
   circleCircleCrossings,

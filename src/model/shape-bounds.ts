@@ -1,4 +1,4 @@
-import { contourBounds, joinBounds, noBounds, regionBounds } from '../geometry/measure/bounds.ts'
+import { boundsOfContours, regionBounds } from '../geometry/measure/bounds.ts'
 import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Shape } from './feature.ts'
 
@@ -14,7 +14,7 @@ export function shapeBounds(shape: Shape): Bounds {
       return { left: x - radius, right: x + radius, bottom: y - radius, top: y + radius }
     }
     case 'engraved-lines':
-      return shape.paths.map(contourBounds).reduce(joinBounds, noBounds)
+      return boundsOfContours(shape.paths)
     case 'engraved-text': {
       const { x, y } = shape.at
       return { left: x, right: x, bottom: y, top: y + shape.height.mm }

@@ -1,6 +1,7 @@
 import type { Drawing } from '../drawing/drawing.ts'
 import { lineStyles } from '../drawing/line-role.ts'
 import type { Paper, Placed } from '../drawing/page.ts'
+import { transformBounds } from '../geometry/measure/bounds.ts'
 import { compose, quarterTurns, shift } from '../geometry/shape/matrix.ts'
 import type { Fonts } from '../text/fonts.ts'
 import type { Workshop } from '../workshop/workshop.ts'
@@ -11,7 +12,6 @@ import { pack } from './pack/pack.ts'
 import { lying, upright } from './papers.ts'
 import type { SheetInstead, SheetToLay } from './sheet-to-lay.ts'
 import { type TiledDrawing, tiled } from './tile/tile-sheet.ts'
-import { turnedBox } from './tile/turn-box.ts'
 
 /** What lies on a page, before the page has a number. */
 export type PageContent = {
@@ -153,7 +153,7 @@ function tilesWanted(wanted: Extent, room: Extent, overlap: number): number {
 /** `x` to the right and `y` down from the upper left corner of the page's free space. */
 function placedAt(drawing: Drawing, turned: boolean, { body }: Frame, x: number, y: number): Placed {
   const turn = quarterTurns(turned ? 1 : 0)
-  const box = turnedBox(drawing.bounds, turn)
+  const box = transformBounds(drawing.bounds, turn)
   return { drawing, matrix: compose(turn, shift(body.left + x - box.left, body.top - y - box.top)) }
 }
 

@@ -3,14 +3,19 @@ import { lettering } from '../drawing/lettering.ts'
 import { lineStyles } from '../drawing/line-role.ts'
 import { pathMark, textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
-import { contourBounds, joinBounds, noBounds, scaleBounds, shiftBounds } from '../geometry/measure/bounds.ts'
+import {
+  contourBounds,
+  joinAllBounds,
+  scaleBounds,
+  shiftBounds,
+  transformBounds,
+} from '../geometry/measure/bounds.ts'
 import type { Bounds, Contour } from '../geometry/shape/contour.ts'
 import { compose, quarterTurns, scale, shift } from '../geometry/shape/matrix.ts'
 import { rectangle } from '../geometry/shape/rectangle.ts'
 import { transformContour } from '../geometry/shape/transform.ts'
 import { coincident } from '../number/tolerance.ts'
 import type { Tiling } from './tile/tiling.ts'
-import { turnedBox } from './tile/turn-box.ts'
 
 /** A large drawing with the pages that show it: its outline, and a cell with a page number for each page. */
 export type PageMap = {
@@ -32,7 +37,7 @@ export function pageMapOf(
   )
   return {
     outline: outline.map(contour => transformContour(contour, laid)),
-    cells: tiles.map(({ cell }, i) => ({ box: turnedBox(cell, laid), page: pages[i]! })),
+    cells: tiles.map(({ cell }, i) => ({ box: transformBounds(cell, laid), page: pages[i]! })),
   }
 }
 
@@ -141,5 +146,5 @@ function numberHeight(cells: PageMap['cells'], beside: boolean): number {
 const smallestNumber = 1.2
 
 function boundsOf(cells: PageMap['cells']): Bounds {
-  return cells.map(({ box }) => box).reduce(joinBounds, noBounds)
+  return joinAllBounds(cells.map(({ box }) => box))
 }

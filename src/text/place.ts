@@ -1,4 +1,4 @@
-import { compose, type Matrix, quarterTurns, shift, turn } from '../geometry/shape/matrix.ts'
+import { type Matrix, quarterTurns, turn } from '../geometry/shape/matrix.ts'
 import type { Point } from '../geometry/shape/point.ts'
 import type { Measured } from './lay-out.ts'
 
@@ -11,8 +11,9 @@ export type TextPlace = {
 
 /** The map from a laid line, which starts at the origin and reads to the right, to its place. */
 export function textMatrix(laid: Measured, { at, align, angle }: TextPlace): Matrix {
-  const back = { start: 0, middle: laid.width / 2, end: laid.width }[align]
-  return compose(compose(shift(-back, 0), exactTurn(angle)), shift(at.x, at.y))
+  const back = align === 'start' ? 0 : align === 'middle' ? laid.width / 2 : laid.width
+  const { a, b, c, d } = exactTurn(angle)
+  return { a, b, c, d, e: at.x - a * back, f: at.y - b * back }
 }
 
 /** A turn; one by quarter turns is exact, so that upright lettering has no trace of a slope. */

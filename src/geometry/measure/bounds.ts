@@ -1,4 +1,5 @@
 import type { Bounds, Contour, Region } from '../shape/contour.ts'
+import type { Matrix } from '../shape/matrix.ts'
 import type { Point } from '../shape/point.ts'
 import type { Segment } from '../shape/segment.ts'
 import { spans } from '../shape/span.ts'
@@ -6,8 +7,29 @@ import { spans } from '../shape/span.ts'
 /** The bounds of nothing: every other bounds swallow them. */
 export const noBounds: Bounds = { left: Infinity, bottom: Infinity, right: -Infinity, top: -Infinity }
 
+/** Bounds that grow while what lies in them is gone through, so that not every step makes new ones. */
+type Growing = { -readonly [side in keyof Bounds]: number }
+
 /** The smallest upright rectangle around an edge; of an arc, with the outermost points that it reaches. */
 export function segmentBounds(s: Segment): Bounds {
+  const all: Growing = { ...noBounds }
+  takeIn(all, s)
+  return all
+}
+
+/** The smallest upright rectangle around a contour; {@link noBounds} when it has no edges. */
+export function contourBounds(contour: Contour): Bounds {
+  return boundsOfContours([contour])
+}
+
+/** The smallest upright rectangle around all of some contours; {@link noBounds} for none. */
+export function boundsOfContours(contours: readonly Contour[]): Bounds {
+  const all: Growing = { ...noBounds }
+  for (const { segments } of contours) for (const s of segments) takeIn(all, s)
+  return all
+}
+
+function takeIn(all: Growing, s: Segment): void {
   const { from, to } = s
   let left = Math.min(from.x, to.x)
   let right = Math.max(from.x, to.x)
@@ -21,12 +43,10 @@ export function segmentBounds(s: Segment): Bounds {
     if (y + r > top && spans(s, { x, y: y + r })) top = y + r
     if (y - r < bottom && spans(s, { x, y: y - r })) bottom = y - r
   }
-  return { left, bottom, right, top }
-}
-
-/** The smallest upright rectangle around a contour; {@link noBounds} when it has no edges. */
-export function contourBounds(contour: Contour): Bounds {
-  return contour.segments.reduce((all, s) => joinBounds(all, segmentBounds(s)), noBounds)
+  all.left = Math.min(all.left, left)
+  all.right = Math.max(all.right, right)
+  all.bottom = Math.min(all.bottom, bottom)
+  all.top = Math.max(all.top, top)
 }
 
 /** The smallest upright rectangle around a region, which is that of its outer contour. */
@@ -36,7 +56,19 @@ export function regionBounds(region: Region): Bounds {
 
 /** The smallest upright rectangle around all `regions`; {@link noBounds} for none. */
 export function boundsOfRegions(regions: readonly Region[]): Bounds {
-  return regions.reduce((all, region) => joinBounds(all, regionBounds(region)), noBounds)
+  return boundsOfContours(regions.map(({ outer }) => outer))
+}
+
+/** The smallest upright rectangle around all of some rectangles; {@link noBounds} for none. */
+export function joinAllBounds(boxes: readonly Bounds[]): Bounds {
+  const all: Growing = { ...noBounds }
+  for (const { left, right, bottom, top } of boxes) {
+    all.left = Math.min(all.left, left)
+    all.right = Math.max(all.right, right)
+    all.bottom = Math.min(all.bottom, bottom)
+    all.top = Math.max(all.top, top)
+  }
+  return all
 }
 
 /** The smallest upright rectangle around both. */
@@ -61,4 +93,14 @@ export function shiftBounds({ left, right, bottom, top }: Bounds, x: number, y: 
 
 export function middleOfBounds({ left, right, bottom, top }: Bounds): Point {
   return { x: (left + right) / 2, y: (bottom + top) / 2 }
+}
+
+/** The smallest upright rectangle around what the map makes of one. */
+export function transformBounds({ left, right, bottom, top }: Bounds, { a, b, c, d, e, f }: Matrix): Bounds {
+  return {
+    left: Math.min(a * left, a * right) + Math.min(c * bottom, c * top) + e,
+    right: Math.max(a * left, a * right) + Math.max(c * bottom, c * top) + e,
+    bottom: Math.min(b * left, b * right) + Math.min(d * bottom, d * top) + f,
+    top: Math.max(b * left, b * right) + Math.max(d * bottom, d * top) + f,
+  }
 }

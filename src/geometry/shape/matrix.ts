@@ -35,14 +35,15 @@ export function turn(angle: number): Matrix {
 
 /** `count` quarter turns counter-clockwise about the origin, exact. */
 export function quarterTurns(count: number): Matrix {
-  const turns: readonly Matrix[] = [
-    identity,
-    { a: 0, b: 1, c: -1, d: 0, e: 0, f: 0 },
-    { a: -1, b: 0, c: 0, d: -1, e: 0, f: 0 },
-    { a: 0, b: -1, c: 1, d: 0, e: 0, f: 0 },
-  ]
-  return turns[((count % 4) + 4) % 4]!
+  return quarters[((count % 4) + 4) % 4]!
 }
+
+const quarters: readonly Matrix[] = [
+  identity,
+  { a: 0, b: 1, c: -1, d: 0, e: 0, f: 0 },
+  { a: -1, b: 0, c: 0, d: -1, e: 0, f: 0 },
+  { a: 0, b: -1, c: 1, d: 0, e: 0, f: 0 },
+]
 
 /** Left for right about the upright line at `x`. */
 export function mirrorAcross(x: number): Matrix {

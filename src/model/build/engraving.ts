@@ -1,4 +1,4 @@
-import { contourBounds, joinBounds, noBounds } from '../../geometry/measure/bounds.ts'
+import { boundsOfContours } from '../../geometry/measure/bounds.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import { shift } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
@@ -95,7 +95,7 @@ function linesOn(
     }
     paths.push(path)
   }
-  const { left, right, bottom, top } = paths.map(contourBounds).reduce(joinBounds, noBounds)
+  const { left, right, bottom, top } = boundsOfContours(paths)
   return frame => {
     if (at === undefined) return { kind: 'engraved-lines', paths }
     const placed = place(site, frame, at, { along: right - left, across: top - bottom })

@@ -1,5 +1,5 @@
 import type { FreeSpace, Rule } from './free-space.ts'
-import { area, type Extent, grownBy, type Item, type Spot, smallest } from './item.ts'
+import { area, type Extent, type Item, type Spot, type Wanted } from './item.ts'
 import { openRoom, placeAll } from './place.ts'
 
 /** The free space of a page, one entry for each way that the paper can lie. */
@@ -12,7 +12,10 @@ export type StartedPage = { readonly room: Extent; readonly taken: Extent; reado
 export type FilledPage = { readonly room?: number; readonly spots: readonly Spot[] }
 
 export type FillOptions = {
+  /** White between one item and the next. */
   readonly gap: number
+  /** What each item wants of a page. */
+  readonly wanted: readonly (readonly Wanted[])[]
   readonly started: readonly StartedPage[]
   /** Which rooms a new page may have, the one to try first before the others. */
   readonly rooms: readonly number[]
@@ -37,7 +40,7 @@ export function fill(
   items: readonly Item[],
   groups: readonly (readonly number[])[],
   rooms: Rooms,
-  { gap, started, rooms: allowed, together, rule }: FillOptions,
+  { gap, wanted: shapes, started, rooms: allowed, together, rule }: FillOptions,
 ): readonly FilledPage[] {
   type OpenPage = { readonly room?: number; readonly spots: Spot[]; free: FreeSpace }
   const pages = started.map(({ room, taken }): OpenPage => ({ spots: [], free: openRoom(room, gap, taken) }))
@@ -49,14 +52,14 @@ export function fill(
     if (own === undefined) ownPages.set(group, [pages[i]!])
     else own.push(pages[i]!)
   })
-  const areas = items.map(({ shapes }) => area(grownBy(smallest(shapes), gap)))
+  const areas = shapes.map(([smallest]) => area(smallest!))
 
   /** All of the items on this page, or none; `wanted` is what their areas come to. */
   const putOn = (page: OpenPage, members: readonly number[], wanted: number): boolean => {
     if (wanted > page.free.area()) return false
     // a single item spoils nothing where it finds no place
     const free = members.length === 1 ? page.free : page.free.copy()
-    const spots = placeAll(items, members, free, { gap, rule, turning: 'freely', shapes: 'any' })
+    const spots = placeAll(shapes, members, free, { rule, turning: 'freely', shapes: 'any' })
     if (spots === undefined) return false
     page.free = free
     page.spots.push(...spots)

@@ -36,14 +36,18 @@ function spaceOf(start: readonly Box[], startArea: number): FreeSpace {
   let [longest, broadest] = reaches(free)
   return {
     find: (extent, rule) => {
+      const { width, height } = extent
       let best: Place | undefined
-      for (const { x, y, width, height } of free) {
-        const across = width - extent.width
-        const along = height - extent.height
+      for (const rect of free) {
+        const across = rect.width - width
+        const along = rect.height - height
         if (across < -coincident || along < -coincident) continue
+        const left = Math.min(across, along)
+        // most are worse at first sight
+        if (rule === 'least-left' && best !== undefined && left > best.left) continue
         const place = {
-          box: { x, y, ...extent },
-          left: Math.min(across, along),
+          box: { x: rect.x, y: rect.y, width, height },
+          left,
           leftLong: Math.max(across, along),
         }
         if (best === undefined || better(place, best, rule)) best = place
@@ -54,10 +58,11 @@ function spaceOf(start: readonly Box[], startArea: number): FreeSpace {
       const kept: Box[] = []
       const cut: Box[] = []
       for (const rect of free) {
-        if (overlap(rect, box)) cut.push(...around(rect, box))
+        if (overlap(rect, box)) putAround(rect, box, cut)
         else kept.push(rect)
       }
-      free = [...kept, ...cut.filter((rect, i) => !isWithinAnother(rect, i, cut, kept))]
+      const left = cut.filter((rect, i) => !isWithinAnother(rect, i, cut, kept))
+      free = kept.concat(left)
       area -= box.width * box.height
       ;[longest, broadest] = reaches(free)
     },
@@ -69,11 +74,13 @@ function spaceOf(start: readonly Box[], startArea: number): FreeSpace {
 }
 
 export function better(a: Place, b: Place, rule: Rule): boolean {
-  const of = ({ box, left, leftLong }: Place): readonly number[] =>
-    rule === 'least-left' ? [left, leftLong, box.y, box.x] : [box.y + box.height, box.x]
-  const [first, second] = [of(a), of(b)]
-  const differs = first.findIndex((value, i) => value !== second[i])
-  return differs >= 0 && first[differs]! < second[differs]!
+  if (rule === 'uppermost') {
+    const down = a.box.y + a.box.height - (b.box.y + b.box.height)
+    return down < 0 || (down === 0 && a.box.x < b.box.x)
+  }
+  if (a.left !== b.left) return a.left < b.left
+  if (a.leftLong !== b.leftLong) return a.leftLong < b.leftLong
+  return a.box.y !== b.box.y ? a.box.y < b.box.y : a.box.x < b.box.x
 }
 
 /** The longest side of any of the rectangles, and the longest of their shorter sides. */
@@ -96,16 +103,17 @@ function overlap(a: Box, b: Box): boolean {
   )
 }
 
-/** The largest rectangles of `rect` that spare `box`: at its left, right, upper and lower side. */
-function around(rect: Box, box: Box): readonly Box[] {
-  const right = rect.x + rect.width
-  const lower = rect.y + rect.height
-  return [
-    { ...rect, width: box.x - rect.x },
-    { ...rect, x: box.x + box.width, width: right - box.x - box.width },
-    { ...rect, height: box.y - rect.y },
-    { ...rect, y: box.y + box.height, height: lower - box.y - box.height },
-  ].filter(({ width, height }) => width > coincident && height > coincident)
+/** Puts on a list the largest rectangles of `rect` that spare `box`: at its left, right, upper and lower side. */
+function putAround({ x, y, width, height }: Box, box: Box, list: Box[]): void {
+  const right = box.x + box.width
+  const lower = box.y + box.height
+  const put = (part: Box): void => {
+    if (part.width > coincident && part.height > coincident) list.push(part)
+  }
+  put({ x, y, width: box.x - x, height })
+  put({ x: right, y, width: x + width - right, height })
+  put({ x, y, width, height: box.y - y })
+  put({ x, y: lower, width, height: y + height - lower })
 }
 
 /** Whether a rectangle lies within one that is kept, or within another cut one; of two equal ones the first stays. */

@@ -46,6 +46,18 @@ export function grownBy({ width, height }: Extent, gap: number): Extent {
   return { width: width + gap, height: height + gap }
 }
 
+/** A shape of an item, by its number, with the white that is kept around it. */
+export type Wanted = Extent & { readonly shape: number }
+
+/** What each item wants of a page: its shapes with the gap at their right and below, the smallest first. */
+export function wantedBy(items: readonly Item[], gap: number): readonly (readonly Wanted[])[] {
+  return items.map(({ shapes }) =>
+    shapes
+      .map((extent, shape) => ({ ...grownBy(extent, gap), shape }))
+      .sort((a, b) => area(a) - area(b) || a.shape - b.shape),
+  )
+}
+
 /** The shape that takes the least paper. */
 export function smallest(shapes: readonly Extent[]): Extent {
   return shapes.reduce((a, b) => (area(b) < area(a) ? b : a))

@@ -1,6 +1,6 @@
 import { attempts } from './attempts.ts'
 import { type FilledPage, fill, type Rooms, type StartedPage } from './fill.ts'
-import { area, grownBy, type Item, smallest } from './item.ts'
+import { area, grownBy, type Item, smallest, wantedBy } from './item.ts'
 import { tidied } from './tidy.ts'
 
 export type PackOptions = {
@@ -25,15 +25,16 @@ export type Packing = {
  */
 export function pack(items: readonly Item[], rooms: Rooms, { gap, started = [] }: PackOptions): Packing {
   const areaBound = boundByArea(items, rooms, gap, started)
+  const wanted = wantedBy(items, gap)
   let best: Result | undefined
   for (const how of attempts(items, rooms)) {
-    const filled = fill(items, how.groups, rooms, { gap, started, ...how })
+    const filled = fill(items, how.groups, rooms, { gap, wanted, started, ...how })
     const otherRooms = filled.filter(({ room = 0 }) => room > 0).length
     const result = { pages: filled, split: splitGroups(items, filled), otherRooms }
     if (best === undefined || isBetter(result, best)) best = result
     if (best.pages.length === areaBound && best.split === 0 && best.otherRooms === 0) break
   }
-  const pages = (best?.pages ?? []).map((page, i) => tidied(page, started[i], items, rooms, gap))
+  const pages = (best?.pages ?? []).map((page, i) => tidied(page, started[i], { items, wanted, rooms, gap }))
   return {
     pages: [...pages.slice(0, started.length), ...pages.slice(started.length).sort(byFirstItem)],
     areaBound,

@@ -1,5 +1,5 @@
 import { better, type FreeSpace, freeSpace, type Place, type Rule } from './free-space.ts'
-import { area, asItLies, type Extent, grownBy, type Item, type Spot } from './item.ts'
+import { asItLies, type Extent, grownBy, type Spot, type Wanted } from './item.ts'
 
 /** The free space of a page: all of a room, but what lies in its upper left corner already. */
 export function openRoom(room: Extent, gap: number, taken?: Extent): FreeSpace {
@@ -10,8 +10,6 @@ export function openRoom(room: Extent, gap: number, taken?: Extent): FreeSpace {
 }
 
 export type PlaceOptions = {
-  /** White between one item and the next. */
-  readonly gap: number
   readonly rule: Rule
   /** Whether items are turned: never, where they have no place otherwise, or wherever they fit better so. */
   readonly turning: 'never' | 'late' | 'freely'
@@ -19,16 +17,16 @@ export type PlaceOptions = {
   readonly shapes: 'first' | 'any'
 }
 
-/** Takes a place for each of the items; nothing where one of them has none, and the space is then spoilt. */
+/** Takes a place for each of some items, by what each wants; nothing where one of them has none, and the space is then spoilt. */
 export function placeAll(
-  items: readonly Item[],
+  wanted: readonly (readonly Wanted[])[],
   members: readonly number[],
   free: FreeSpace,
   options: PlaceOptions,
 ): readonly Spot[] | undefined {
   const spots: Spot[] = []
   for (const index of members) {
-    const spot = placeOne(items[index]!, index, free, options)
+    const spot = placeOne(wanted[index]!, index, free, options)
     if (spot === undefined) return undefined
     spots.push(spot)
   }
@@ -36,15 +34,17 @@ export function placeAll(
 }
 
 /** Takes the best place for an item: that of its smallest shape that has one. */
-function placeOne(item: Item, index: number, free: FreeSpace, options: PlaceOptions): Spot | undefined {
-  const { gap, turning } = options
-  const shapes = (options.shapes === 'any' ? item.shapes : item.shapes.slice(0, 1))
-    .map((extent, shape) => ({ wanted: grownBy(extent, gap), shape }))
-    .filter(({ wanted }) => free.mayHold(wanted))
-    .sort((a, b) => area(a.wanted) - area(b.wanted))
+function placeOne(
+  shapes: readonly Wanted[],
+  index: number,
+  free: FreeSpace,
+  { rule, turning, shapes: allowed }: PlaceOptions,
+): Spot | undefined {
   for (const turns of waysToTurn[turning]) {
-    for (const { wanted, shape } of shapes) {
-      const found = bestPlace(wanted, turns, free, options.rule)
+    for (const wanted of shapes) {
+      const { shape } = wanted
+      if ((allowed === 'first' && shape > 0) || !free.mayHold(wanted)) continue
+      const found = bestPlace(wanted, turns, free, rule)
       if (found === undefined) continue
       const { box } = found.place
       free.take(box)
@@ -69,7 +69,7 @@ function bestPlace(
 ): { readonly place: Place; readonly turned: boolean } | undefined {
   let best: { place: Place; turned: boolean } | undefined
   for (const turned of turns) {
-    const place = free.find(asItLies(wanted, turned), rule)
+    const place = free.find(turned ? asItLies(wanted, true) : wanted, rule)
     if (place !== undefined && (best === undefined || better(place, best.place, rule)))
       best = { place, turned }
   }

@@ -1,7 +1,15 @@
 import type { FilledPage, Rooms, StartedPage } from './fill.ts'
 import type { FreeSpace } from './free-space.ts'
-import { area, type Item, type Spot } from './item.ts'
+import { area, type Item, type Spot, type Wanted } from './item.ts'
 import { openRoom, type PlaceOptions, placeAll } from './place.ts'
+
+/** What was packed: items, what they want of a page, the rooms that pages have, and the white between items. */
+export type Packed = {
+  readonly items: readonly Item[]
+  readonly wanted: readonly (readonly Wanted[])[]
+  readonly rooms: Rooms
+  readonly gap: number
+}
 
 /**
  * The same items on one page, as few of them turned as can be, then as many as can be in their best shapes: what was
@@ -10,9 +18,7 @@ import { openRoom, type PlaceOptions, placeAll } from './place.ts'
 export function tidied(
   page: FilledPage,
   started: StartedPage | undefined,
-  items: readonly Item[],
-  rooms: Rooms,
-  gap: number,
+  { items, wanted, rooms, gap }: Packed,
 ): FilledPage {
   const spaces: readonly { readonly room?: number; readonly open: () => FreeSpace }[] =
     started === undefined
@@ -22,7 +28,7 @@ export function tidied(
   for (const { room, open } of spaces) {
     for (const how of ways) {
       for (const order of ordersOf(page.spots, items)) {
-        const spots = placeAll(items, order, open(), { gap, ...how })
+        const spots = placeAll(wanted, order, open(), how)
         if (spots === undefined) continue
         const again = room === undefined ? { spots } : { room, spots }
         const costs = costsOf(again, items)
@@ -33,7 +39,7 @@ export function tidied(
   return best.page
 }
 
-const ways: readonly Omit<PlaceOptions, 'gap'>[] = [
+const ways: readonly PlaceOptions[] = [
   { rule: 'uppermost', turning: 'never', shapes: 'first' },
   { rule: 'uppermost', turning: 'never', shapes: 'any' },
   { rule: 'least-left', turning: 'never', shapes: 'any' },

@@ -27,12 +27,14 @@ export type CutAxis = {
   readonly harm: number
 }
 
-/** What of the drawing a tile between two stops shows: half of the overlap beyond every seam. */
-export function shownBetween(from: number, to: number, axis: Axis): { low: number; high: number } {
-  return {
-    low: from > axis.from ? from - axis.overlap / 2 : from,
-    high: to < axis.to ? to + axis.overlap / 2 : to,
-  }
+/** From where on a tile that begins at a stop shows the drawing: from half of the overlap before a seam. */
+export function shownFrom(stop: number, axis: Axis): number {
+  return stop > axis.from ? stop - axis.overlap / 2 : stop
+}
+
+/** How far a tile that ends at a stop shows the drawing: half of the overlap beyond a seam. */
+export function shownTo(stop: number, axis: Axis): number {
+  return stop < axis.to ? stop + axis.overlap / 2 : stop
 }
 
 /** Positions that are tried for seams; more make large drawings slow and find nothing better. */
@@ -54,8 +56,12 @@ export function cutAxis(axis: Axis, spared: readonly Spared[], pagesBetween: Pag
     const to = stops[j]!
     const begins = beginsOf(axis, stops, j).filter(i => best[i] !== undefined)
     const pages = risingCounts(begins, i => pagesBetween.count(stops[i]!, to), pagesBetween.most)
-    begins.forEach((i, k) => {
+    let chosen: Way | undefined
+    for (let k = 0; k < begins.length; k++) {
+      const i = begins[k]!
       const way = best[i]!
+      // most are worse by their pages, and need not be looked at further
+      if (chosen !== undefined && way.pages + pages[k]! > chosen.pages) continue
       const next = {
         pages: way.pages + pages[k]!,
         harm: way.harm + harms[j]!,
@@ -63,8 +69,9 @@ export function cutAxis(axis: Axis, spared: readonly Spared[], pagesBetween: Pag
         uneven: way.uneven + (to - stops[i]!) ** 2,
         before: i,
       }
-      if (best[j] === undefined || isBetter(next, best[j]!)) best[j] = next
-    })
+      if (chosen === undefined || isBetter(next, chosen)) chosen = next
+    }
+    if (chosen !== undefined) best[j] = chosen
   }
   const last = best.at(-1)
   if (last === undefined || best.length < stops.length) throw new RangeError('a page reaches nowhere')
@@ -74,10 +81,10 @@ export function cutAxis(axis: Axis, spared: readonly Spared[], pagesBetween: Pag
 /** The stops that a tile which ends at stop `end` may begin at, each farther back: a page shows all between. */
 function beginsOf(axis: Axis, stops: Stops, end: number): readonly number[] {
   const to = stops[end]!
+  const high = shownTo(to, axis)
   const begins: number[] = []
   for (let i = end - 1; i >= 0 && to - stops[i]! <= axis.reach + coincident; i--) {
-    const { low, high } = shownBetween(stops[i]!, to, axis)
-    if (high - low <= axis.reach + coincident) begins.push(i)
+    if (high - shownFrom(stops[i]!, axis) <= axis.reach + coincident) begins.push(i)
   }
   return begins
 }

@@ -1,52 +1,48 @@
 import { fillMark, pathMark } from '../../drawing/make-mark.ts'
-import type { Mark } from '../../drawing/mark.ts'
-import { textBox } from '../../drawing/text-box.ts'
 import { clipPaths } from '../../geometry/cut/clip-path.ts'
 import { cutByRectangle } from '../../geometry/cut/cut-region.ts'
-import { contourBounds, regionBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds, Contour, Region } from '../../geometry/shape/contour.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import { coincident } from '../../number/tolerance.ts'
 import type { Fonts } from '../../text/fonts.ts'
+import { type MeasuredMark, measureMark } from './measured-mark.ts'
 
 /**
  * What of some marks lies in a window: lines and fills cut at its border, a line along the border included. Lettering
- * is never cut: it is there where all of it lies in the window. Windows are asked for one after the other.
+ * is never cut: it is there where all of it lies in the window.
  */
-export function cutter(marks: readonly Mark[], fonts: Fonts): (window: Bounds) => readonly Mark[] {
-  const cuts = marks.map(mark => markCutter(mark, fonts))
-  return window => cuts.flatMap(cut => cut(window))
-}
-
-/** The boxes of a mark's pieces are measured once; most windows need to know no more. */
-function markCutter(mark: Mark, fonts: Fonts): (window: Bounds) => readonly Mark[] {
-  if (mark.kind === 'text') {
-    const box = textBox(fonts, mark)
-    return window => (holds(window, box) ? [mark] : [])
-  }
-  if (mark.kind === 'fill') {
-    const boxed = mark.regions.map(region => ({ piece: region, box: regionBounds(region) }))
-    return window => {
-      const regions = cutEach(boxed, window, cutRegion)
-      return regions.length === 0 ? [] : [fillMark(mark, regions)]
+export function cutMarks(
+  marks: readonly MeasuredMark[],
+  window: Bounds,
+  fonts: Fonts,
+): readonly MeasuredMark[] {
+  const shown: MeasuredMark[] = []
+  for (const measured of marks) {
+    const { mark, box, pieces } = measured
+    if (holds(window, box)) shown.push(measured)
+    else if (mark.kind === 'fill') {
+      const regions = cutEach(mark.regions, pieces, window, cutRegion)
+      if (regions.length > 0) shown.push(measureMark(fillMark(mark, regions), fonts))
+    } else if (mark.kind === 'path') {
+      const contours = cutEach(mark.contours, pieces, window, cutContour)
+      if (contours.length > 0) shown.push(measureMark(pathMark(mark, mark.role, contours), fonts))
     }
   }
-  const boxed = mark.contours.map(contour => ({ piece: contour, box: contourBounds(contour) }))
-  return window => {
-    const contours = cutEach(boxed, window, cutContour)
-    return contours.length === 0 ? [] : [pathMark(mark, mark.role, contours)]
-  }
+  return shown
 }
 
 function cutEach<P>(
-  boxed: readonly { readonly piece: P; readonly box: Bounds }[],
+  pieces: readonly P[],
+  boxes: readonly Bounds[],
   window: Bounds,
   cut: (piece: P, window: Bounds) => readonly P[],
 ): readonly P[] {
-  return boxed.flatMap(({ piece, box }) => {
-    if (holds(window, box)) return [piece]
-    return meet(window, box) ? cut(piece, window) : []
+  const shown: P[] = []
+  pieces.forEach((piece, i) => {
+    if (holds(window, boxes[i]!)) shown.push(piece)
+    else if (meet(window, boxes[i]!)) shown.push(...cut(piece, window))
   })
+  return shown
 }
 
 function cutContour(contour: Contour, window: Bounds): readonly Contour[] {

@@ -1,9 +1,9 @@
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { type Axis, type CutAxis, cutAxis, type Stops, shownBetween } from './axis.ts'
+import { type Axis, type CutAxis, cutAxis, type Stops, shownFrom, shownTo } from './axis.ts'
 import type { Spared } from './harm.ts'
+import { overDiagonal } from './over-diagonal.ts'
 import type { Spare, SpareKind } from './spare.ts'
-import { overDiagonal } from './turn-box.ts'
 
 /** A drawing cut into rows, from the lowest up, and each row by itself into columns, from the left. */
 export type Grid = {
@@ -28,7 +28,7 @@ export function chooseGrid(
 ): Grid {
   const fromLeft = content.toSorted((a, b) => a.left - b.left)
   const inRow = (from: number, to: number): readonly Bounds[] => {
-    const { low, high } = shownBetween(from, to, along)
+    const [low, high] = [shownFrom(from, along), shownTo(to, along)]
     return fromLeft.filter(box => box.bottom <= high && box.top >= low)
   }
   const rows = cutAxis(
@@ -55,8 +55,8 @@ function cutRow(boxes: readonly Bounds[], spared: readonly Spared[], across: Axi
   const axis = { ...across, from, to }
   const stretches = stretchesOf(boxes)
   const count = (low: number, high: number): number => {
-    const shown = shownBetween(low, high, axis)
-    return stretches.some(({ left, right }) => left <= shown.high && right >= shown.low) ? 1 : 0
+    const [first, last] = [shownFrom(low, axis), shownTo(high, axis)]
+    return stretches.some(({ left, right }) => left <= last && right >= first) ? 1 : 0
   }
   return cutAxis(axis, spared, { count, most: 1 })
 }

@@ -1,8 +1,8 @@
+import { transformBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { apply, quarterTurns } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { turnedBox } from './turn-box.ts'
 
 /**
  * The stretch of a seam that two tiles share, by their places in the list of tiles. On paper `before` lies to the left
@@ -22,7 +22,7 @@ export const shortestSeam = 12
 
 /** All seams between cells; `turned` says that the drawing is turned by a quarter on its pages. */
 export function seamsBetween(cells: readonly Bounds[], turned: boolean): readonly Seam[] {
-  const laid = cells.map(cell => turnedBox(cell, quarterTurns(turned ? 1 : 0)))
+  const laid = cells.map(cell => transformBounds(cell, quarterTurns(turned ? 1 : 0)))
   const back = (x: number, y: number): Point => apply(quarterTurns(turned ? 3 : 0), { x, y })
   const seams: Seam[] = []
   laid.forEach((a, before) => {

@@ -1,10 +1,8 @@
-import type { Mark } from '../../drawing/mark.ts'
-import { textBox } from '../../drawing/text-box.ts'
 import { moveMark } from '../../drawing/transform-mark.ts'
 import { shiftBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import type { Fonts } from '../../text/fonts.ts'
 import { holds } from './cut-marks.ts'
+import type { MeasuredMark } from './measured-mark.ts'
 import { clearance } from './spare.ts'
 import type { Tile } from './tiling.ts'
 
@@ -14,25 +12,23 @@ import type { Tile } from './tiling.ts'
  * first. The rest stays where it is.
  */
 export function spareLettering(
-  marks: readonly Mark[],
+  marks: readonly MeasuredMark[],
   tiles: readonly Tile[],
-  fonts: Fonts,
-): readonly Mark[] {
-  const boxes = marks.map(mark => (mark.kind === 'text' ? textBox(fonts, mark) : undefined))
-  return marks.map((mark, i) => {
-    const box = boxes[i]
-    if (mark.kind !== 'text' || box === undefined || tiles.some(({ window }) => holds(window, box)))
-      return mark
+): readonly MeasuredMark[] {
+  const lettering = marks.map(({ mark, box }) => (mark.kind === 'text' ? box : undefined))
+  return marks.map((measured, i) => {
+    const { mark, box } = measured
+    if (mark.kind !== 'text' || tiles.some(({ window }) => holds(window, box))) return measured
     const places = tiles
       .map(tile => ({ tile, shown: sharedArea(tile.window, box) }))
       .sort((a, b) => b.shown - a.shown)
       .map(({ tile }) => movedInto(box, roomOn(tile, box)))
     const free = places.find(place =>
-      boxes.every((other, k) => k === i || other === undefined || sharedArea(place, other) === 0),
+      lettering.every((other, k) => k === i || other === undefined || sharedArea(place, other) === 0),
     )
     const place = free ?? places[0]!
-    boxes[i] = place
-    return moveMark(mark, place.left - box.left, place.bottom - box.bottom)
+    lettering[i] = place
+    return { ...measured, mark: moveMark(mark, place.left - box.left, place.bottom - box.bottom), box: place }
   })
 }
 

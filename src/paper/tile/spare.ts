@@ -1,11 +1,10 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { Mark } from '../../drawing/mark.ts'
-import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { regionBounds, segmentBounds } from '../../geometry/measure/bounds.ts'
 import { segmentLength } from '../../geometry/measure/length.ts'
 import type { Bounds, Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import type { Fonts } from '../../text/fonts.ts'
+import type { MeasuredMark } from './measured-mark.ts'
 
 /** What a seam had better not cross, the worst first: a hole, the end of a slot or arc, lettering. */
 export const spareKinds = ['hole', 'end', 'label'] as const
@@ -24,15 +23,15 @@ const shortEdge = 25
 const largestLabel = 120
 
 /** What the seams of a drawing spare: holes with their crosses, ends of slots and arcs, corners, lettering, and what the drawing says. */
-export function sparesOf({ marks, keepWhole }: Drawing, fonts: Fonts): readonly Spare[] {
+export function sparesOf(marks: readonly MeasuredMark[], keepWhole: Drawing['keepWhole']): readonly Spare[] {
   const spare = (kind: SpareKind, box: Bounds): Spare => ({ kind, box: grown(box, clearance) })
   return [
     ...keepWhole.map(region => spare('hole', regionBounds(region))),
-    ...marks.flatMap((mark): readonly Spare[] => {
-      if (mark.layer === 'drill') return [spare('hole', boundsOfMarks(fonts, [mark]))]
+    ...marks.flatMap(({ mark, box }): readonly Spare[] => {
+      if (mark.layer === 'drill') return [spare('hole', box)]
       if (mark.kind === 'path' && mark.role === 'cut')
         return mark.contours.flatMap(endBoxes).map(box => spare('end', box))
-      return isLabel(mark) ? labelBoxes(mark, fonts).map(box => spare('label', box)) : []
+      return isLabel(mark) && isSmall(box) ? [spare('label', box)] : []
     }),
   ]
 }
@@ -42,9 +41,8 @@ function isLabel(mark: Mark): boolean {
   return mark.kind !== 'path' || (mark.layer === 'text' && mark.role === 'wide')
 }
 
-function labelBoxes(mark: Mark, fonts: Fonts): readonly Bounds[] {
-  const box = boundsOfMarks(fonts, [mark])
-  return Math.max(box.right - box.left, box.top - box.bottom) <= largestLabel ? [box] : []
+function isSmall({ left, right, bottom, top }: Bounds): boolean {
+  return Math.max(right - left, top - bottom) <= largestLabel
 }
 
 function endBoxes({ segments, closed }: Contour): readonly Bounds[] {

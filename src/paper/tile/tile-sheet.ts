@@ -1,10 +1,11 @@
 import type { Drawing } from '../../drawing/drawing.ts'
-import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
+import { joinAllBounds } from '../../geometry/measure/bounds.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Extent } from '../pack/item.ts'
 import { type Crossed, crossedBy } from './crossed.ts'
-import { cutter } from './cut-marks.ts'
+import { cutMarks } from './cut-marks.ts'
 import { matchMarks } from './match-marks.ts'
+import { measureMark } from './measured-mark.ts'
 import { sparesOf } from './spare.ts'
 import { spareLettering } from './spare-lettering.ts'
 import { type Tiling, tileDrawing } from './tiling.ts'
@@ -23,25 +24,27 @@ export function tiled(
   overlap: number,
   fonts: Fonts,
 ): TiledDrawing {
-  const tiling = tileDrawing(drawing, rooms, overlap, fonts)
+  const measured = drawing.marks.map(mark => measureMark(mark, fonts))
+  const tiling = tileDrawing(drawing, measured, rooms, overlap, fonts)
   const windows = tiling.tiles.map(({ window }) => window)
-  const marks = spareLettering(drawing.marks, tiling.tiles, fonts)
-  const spares = sparesOf({ ...drawing, marks }, fonts)
+  const marks = spareLettering(measured, tiling.tiles)
+  const spares = sparesOf(marks, drawing.keepWhole)
   const taken = spares.flatMap(({ kind, box }) => (kind === 'end' ? [] : [box]))
-  const cut = cutter(marks, fonts)
-  const onSeams = matchMarks(tiling.seams, taken, tiling.turned)
+  const onSeams = matchMarks(tiling.seams, taken, tiling.turned).map(list =>
+    list.map(mark => measureMark(mark, fonts)),
+  )
   const tiles = windows.map((window, i): Drawing => {
     const ownSeams = onSeams.filter((_, k) => {
       const { before, after } = tiling.seams[k]!
       return before === i || after === i
     })
-    const shown = [...cut(window), ...cutter(ownSeams.flat(), fonts)(window)]
+    const shown = cutMarks([...marks, ...ownSeams.flat()], window, fonts)
     return {
       ...drawing,
       id: `${drawing.id}-tile-${i + 1}`,
       description: `${drawing.description === undefined ? '' : `${drawing.description}; `}tile ${i + 1} of ${windows.length}`,
-      marks: shown,
-      bounds: boundsOfMarks(fonts, shown),
+      marks: shown.map(({ mark }) => mark),
+      bounds: joinAllBounds(shown.map(({ box }) => box)),
       keepWhole: [],
     }
   })

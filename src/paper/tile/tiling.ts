@@ -1,4 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts'
+import { transformBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { quarterTurns } from '../../geometry/shape/matrix.ts'
 import type { Fonts } from '../../text/fonts.ts'
@@ -6,11 +7,12 @@ import type { Extent } from '../pack/item.ts'
 import { type Axis, isWhole } from './axis.ts'
 import { connected } from './connect.ts'
 import { contentBoxes } from './content.ts'
-import { cutter, holds } from './cut-marks.ts'
+import { cutMarks, holds } from './cut-marks.ts'
 import { chooseGrid, fewestPages, type Grid } from './grid.ts'
+import type { MeasuredMark } from './measured-mark.ts'
+import { overDiagonal } from './over-diagonal.ts'
 import { type Seam, seamsBetween } from './seams.ts'
 import { type Spare, sparesOf } from './spare.ts'
-import { overDiagonal, turnedBox } from './turn-box.ts'
 
 /** What one page shows of a drawing. The cell ends at the seams, the window half an overlap beyond them. */
 export type Tile = { readonly cell: Bounds; readonly window: Bounds }
@@ -33,21 +35,21 @@ export type Tiling = {
  * @throws RangeError when a room is hardly larger than the overlap: a fault of the caller
  */
 export function tileDrawing(
-  drawing: Drawing,
+  { bounds, keepWhole }: Pick<Drawing, 'bounds' | 'keepWhole'>,
+  marks: readonly MeasuredMark[],
   rooms: readonly Extent[],
   overlap: number,
   fonts: Fonts,
 ): Tiling {
-  const content = contentBoxes(drawing.marks, fonts)
-  const spares = sparesOf(drawing, fonts)
-  const { grid, variant } = bestGrid(drawing.bounds, rooms, content, spares, overlap)
+  const content = contentBoxes(marks)
+  const spares = sparesOf(marks, keepWhole)
+  const { grid, variant } = bestGrid(bounds, rooms, content, spares, overlap)
   const { turned, columnsFirst } = variant
   const all = tilesOf(grid, overlap).map(({ cell, window }) =>
     columnsFirst ? { cell: overDiagonal(cell), window: overDiagonal(window) } : { cell, window },
   )
-  const cut = cutter(drawing.marks, fonts)
   const shown = all.flatMap(({ window }, i) =>
-    content.some(box => holds(window, box)) || cut(window).length > 0 ? [i] : [],
+    content.some(box => holds(window, box)) || cutMarks(marks, window, fonts).length > 0 ? [i] : [],
   )
   const kept = connected(new Set(shown), neighboursOf(all, turned))
   const tiles = all.filter((_, i) => kept.has(i)).sort(inReadingOrder(variant))
@@ -153,7 +155,7 @@ function neighboursOf(tiles: readonly Tile[], turned: boolean): readonly (readon
 
 /** Rows from the top, each from the left; where the columns are cut each by itself, these from the left. */
 function inReadingOrder({ turned, columnsFirst }: Variant): (a: Tile, b: Tile) => number {
-  const laid = ({ cell }: Tile): Bounds => turnedBox(cell, quarterTurns(turned ? 1 : 0))
+  const laid = ({ cell }: Tile): Bounds => transformBounds(cell, quarterTurns(turned ? 1 : 0))
   const rowsOnPaper = turned === columnsFirst
   return (a, b) => {
     const [p, q] = [laid(a), laid(b)]

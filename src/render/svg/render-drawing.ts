@@ -3,7 +3,7 @@ import { pathMark } from '../../drawing/make-mark.ts'
 import type { Layer, Mark } from '../../drawing/mark.ts'
 import { shapesOf } from '../../drawing/shapes.ts'
 import { textBox } from '../../drawing/text-box.ts'
-import { contourBounds, joinBounds, noBounds } from '../../geometry/measure/bounds.ts'
+import { contourBounds, joinAllBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { identity } from '../../geometry/shape/matrix.ts'
 import type { Fonts } from '../../text/fonts.ts'
@@ -48,7 +48,7 @@ export function renderSvgDrawing(
     return mark.kind === 'path' && contours.length > 0 ? [pathMark(mark, mark.role, contours)] : []
   })
   const boxes = marks.flatMap(mark => boxesOf(mark, text))
-  const bounds = boxes.length > 0 ? boxes.reduce(joinBounds, noBounds) : drawing.bounds
+  const bounds = boxes.length > 0 ? joinAllBounds(boxes) : drawing.bounds
   const corner = { left: bounds.left - margin, top: bounds.top + margin }
   const { part, plan } = drawing.caption
   return svgDocument(

@@ -4,7 +4,7 @@ import type { Mark } from '../../drawing/mark.ts'
 import { boundsOfMarks } from '../../drawing/mark-bounds.ts'
 import { isSide } from '../../finding/face-name.ts'
 import { clipPaths } from '../../geometry/cut/clip-path.ts'
-import { joinBounds, scaleBounds } from '../../geometry/measure/bounds.ts'
+import { joinAllBounds, joinBounds, scaleBounds } from '../../geometry/measure/bounds.ts'
 import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { circle } from '../../geometry/shape/circle.ts'
 import type { Bounds, Contour } from '../../geometry/shape/contour.ts'
@@ -85,7 +85,7 @@ export function drawView(
   const lines = boundsOfMarks(fonts, board.marks)
   board.draw([across, along].flatMap(dimensions => centreLine(dimensions, box)))
   const upright = layAxis(across, side => Math.max(besideGap, pastSide(lines, box, side) + pastCut))
-  const standing = upright.flatMap(({ boxes }) => boxes).reduce(joinBounds, lines)
+  const standing = joinAllBounds([lines, ...upright.flatMap(({ boxes }) => boxes)])
   const level = layAxis(along, side => Math.max(besideGap, pastSide(standing, box, side) + pastCorner))
   const laid = [...upright, ...level]
   for (const { marks, boxes } of laid) {

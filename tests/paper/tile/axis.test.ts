@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { cutAxis, shownBetween } from '../../../src/paper/tile/axis.ts'
+import { cutAxis, shownFrom, shownTo } from '../../../src/paper/tile/axis.ts'
 import { harmsOf, type Spared } from '../../../src/paper/tile/harm.ts'
 
 const axis = { from: 0, to: 500, reach: 190, overlap: 10 }
@@ -66,8 +66,8 @@ test('the fewest tiles that reach over the axis are taken, each within its reach
       const fewest = to <= 190 ? 1 : Math.ceil((to - 10) / 180 - 1e-9)
       expect(stops.length - 1).toBe(fewest)
       stops.slice(1).forEach((stop, i) => {
-        const { low, high } = shownBetween(stops[i]!, stop, { ...axis, to })
-        expect(high - low).toBeLessThanOrEqual(190 + 1e-6)
+        const whole = { ...axis, to }
+        expect(shownTo(stop, whole) - shownFrom(stops[i]!, whole)).toBeLessThanOrEqual(190 + 1e-6)
       })
     }),
   )
