@@ -60,16 +60,15 @@ export function cutAxis(axis: Axis, spared: readonly Spared[], pagesBetween: Pag
     for (let k = 0; k < begins.length; k++) {
       const i = begins[k]!
       const way = best[i]!
-      // most are worse by their pages, and need not be looked at further
-      if (chosen !== undefined && way.pages + pages[k]! > chosen.pages) continue
-      const next = {
-        pages: way.pages + pages[k]!,
-        harm: way.harm + harms[j]!,
-        tiles: way.tiles + 1,
-        uneven: way.uneven + (to - stops[i]!) ** 2,
-        before: i,
-      }
-      if (chosen === undefined || isBetter(next, chosen)) chosen = next
+      const toPages = way.pages + pages[k]!
+      const toHarm = way.harm + harms[j]!
+      const tiles = way.tiles + 1
+      const uneven = way.uneven + (to - stops[i]!) ** 2
+      if (
+        chosen === undefined ||
+        (toPages - chosen.pages || toHarm - chosen.harm || tiles - chosen.tiles || uneven - chosen.uneven) < 0
+      )
+        chosen = { pages: toPages, harm: toHarm, tiles, uneven, before: i }
     }
     if (chosen !== undefined) best[j] = chosen
   }
@@ -89,18 +88,13 @@ function beginsOf(axis: Axis, stops: Stops, end: number): readonly number[] {
   return begins
 }
 
+/** The best way to a stop; each figure counts only where those before it are equal. */
 type Way = {
   readonly pages: number
   readonly harm: number
   readonly tiles: number
   readonly uneven: number
   readonly before: number
-}
-
-function isBetter(a: Way, b: Way): boolean {
-  if (a.pages !== b.pages) return a.pages < b.pages
-  if (a.harm !== b.harm) return a.harm < b.harm
-  return a.tiles !== b.tiles ? a.tiles < b.tiles : a.uneven < b.uneven
 }
 
 function wayBack(best: readonly (Way | undefined)[], stops: Stops): Stops {

@@ -16,16 +16,24 @@ export type Grid = {
 /** One hole outweighs any number of ends that a drawing may have, and one end any number of labels. */
 const harms: Readonly<Record<SpareKind, number>> = { hole: 1e8, end: 1e4, label: 1 }
 
+/** Whether fewer pages, or as many with less harm. */
+export function isBetter(a: Pick<Grid, 'pages' | 'harm'>, b: Pick<Grid, 'pages' | 'harm'>): boolean {
+  return a.pages !== b.pages ? a.pages < b.pages : a.harm < b.harm
+}
+
 /**
  * Cuts what is in `content` into the fewest pages, its rows independent of each other, so that a row is no longer than
  * what it shows. Blank tiles cost nothing.
+ *
+ * @returns nothing where the rows show already that the grid is no better than one that is known
  */
 export function chooseGrid(
   content: readonly Bounds[],
   spares: readonly Spare[],
   across: Axis,
   along: Axis,
-): Grid {
+  known?: Grid,
+): Grid | undefined {
   const fromLeft = content.toSorted((a, b) => a.left - b.left)
   const inRow = (from: number, to: number): readonly Bounds[] => {
     const [low, high] = [shownFrom(from, along), shownTo(to, along)]
@@ -36,6 +44,8 @@ export function chooseGrid(
     spares.map(({ kind, box }) => ({ low: box.bottom, high: box.top, harm: harms[kind] })),
     { count: (from, to) => fewestTiles(inRow(from, to), across), most: fewestTiles(fromLeft, across) },
   )
+  // no row has fewer pages than were counted for it, and its seams do harm besides
+  if (known !== undefined && !isBetter(rows, known)) return undefined
   const cut = rows.stops.slice(1).map((top, i) => {
     const bottom = rows.stops[i]!
     return { bottom, top, ...cutRow(inRow(bottom, top), sparedIn(spares, bottom, top), across) }

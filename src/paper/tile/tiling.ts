@@ -8,7 +8,7 @@ import { type Axis, isWhole } from './axis.ts'
 import { connected } from './connect.ts'
 import { contentBoxes } from './content.ts'
 import { cutMarks, holds } from './cut-marks.ts'
-import { chooseGrid, fewestPages, type Grid } from './grid.ts'
+import { chooseGrid, fewestPages, type Grid, isBetter } from './grid.ts'
 import type { MeasuredMark } from './measured-mark.ts'
 import { overDiagonal } from './over-diagonal.ts'
 import { type Seam, seamsBetween } from './seams.ts'
@@ -101,8 +101,9 @@ function bestGrid(
       content.map(seen),
       spares.map(({ kind, box }) => ({ kind, box: seen(box) })),
       ...(columnsFirst ? ([along, across] as const) : ([across, along] as const)),
+      best?.grid,
     )
-    if (best === undefined || isBetter(grid, best.grid)) best = { variant, grid }
+    if (grid !== undefined && (best === undefined || isBetter(grid, best.grid))) best = { variant, grid }
   }
   return best!
 }
@@ -118,10 +119,6 @@ function axesOf(
     { from: left, to: right, reach: width, overlap },
     { from: bottom, to: top, reach: height, overlap },
   ]
-}
-
-function isBetter(a: Grid, b: Grid): boolean {
-  return a.pages !== b.pages ? a.pages < b.pages : a.harm < b.harm
 }
 
 function tilesOf({ rows }: Grid, overlap: number): readonly Tile[] {
