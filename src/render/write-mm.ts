@@ -5,11 +5,11 @@ import { writeDecimal } from '../number/write-decimal.ts'
  * axis, a thousandth part of `printable`; many readers hold 32-bit numbers and would not see a further digit on
  * a sheet of paper.
  */
-const places = 5
+export const placesOfMm = 5
 
 /** A length or coordinate in millimetres, as files carry it. */
 export function writeMm(value: number): string {
-  return writeDecimal(value, places)
+  return writeDecimal(value, placesOfMm)
 }
 
 /**

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { writeDecimal } from '../../src/number/write-decimal.ts'
+import { longestDecimal, putDecimal, writeDecimal } from '../../src/number/write-decimal.ts'
 
 test.each([
   [63.5, 2, '63.5'],
@@ -53,5 +53,35 @@ test("the digits are those of the language's own toFixed, ties between two decim
       expect(writeDecimal(value, places)).toBe(trimmed === '-0' ? '0' : trimmed)
     }),
     { numRuns: 3000 },
+  )
+})
+
+test('as codes of letters a number is what it is as text', () => {
+  const any = fc.double({ min: -1e21, max: 1e21, minExcluded: true, maxExcluded: true, noNaN: true })
+  const usual = fc.double({ min: -1e4, max: 1e4, noNaN: true })
+  const short = fc.tuple(fc.integer({ min: -99_999, max: 99_999 }), fc.integer({ min: 0, max: 5 }))
+  const value = fc.oneof(
+    any,
+    usual,
+    short.map(([n, power]) => n / 10 ** power),
+  )
+  const room = new Uint8Array(longestDecimal + 2)
+  fc.assert(
+    fc.property(value, fc.integer({ min: 0, max: 15 }), (value, places) => {
+      room.fill(0xff)
+      const end = putDecimal(value, places, room, 1)
+      expect(String.fromCharCode(...room.subarray(1, end))).toBe(writeDecimal(value, places))
+      expect([room[0], room[end]]).toEqual([0xff, 0xff])
+    }),
+    { numRuns: 3000 },
+  )
+})
+
+test('a whole number of any size has the digits of toFixed', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 69 }), fc.integer({ min: -1, max: 1 }), (power, off) => {
+      const value = 2 ** power + off
+      expect(writeDecimal(value, 12)).toBe(value.toFixed(0))
+    }),
   )
 })

@@ -1,7 +1,7 @@
 import type { Packet } from '../../drawing/page.ts'
 import { legible } from '../../text/shown.ts'
 import { xmlText } from '../xml-text.ts'
-import { type ByteSink, byteSink } from './byte-sink.ts'
+import { ByteSink } from './byte-sink.ts'
 
 /** An object of the file that is written when it is ended. */
 export type Reference = {
@@ -46,7 +46,7 @@ type LibraryDocument = {
   readonly _root: Reference
   readonly _font: EmbeddedFont
   addPage(options: { size: readonly [number, number]; margin: number }): void
-  addContent(operators: string): void
+  addContent(operators: Uint8Array): void
   ref(data?: Record<string, unknown> | readonly unknown[]): Reference
   font(bytes: Uint8Array): void
   end(): void
@@ -70,7 +70,7 @@ const noDate = new Date(0)
 /** Opens a document without pages. The library is loaded here, when the first PDF is asked for. */
 export async function openDocument(packet: Packet, producer: string): Promise<OpenDocument> {
   const { default: PDFDocument } = await import('pdfkit')
-  const written = byteSink()
+  const written = new ByteSink()
   // the library's stream would keep every piece, most of them a line of a few bytes, until somebody reads it
   class Document extends (PDFDocument as unknown as PdfKit) {
     readonly waiting: Reference[] = []
@@ -81,9 +81,9 @@ export async function openDocument(packet: Packet, producer: string): Promise<Op
       for (const object of this.waiting.splice(0)) object.end()
     }
     override _write(piece: Uint8Array | string): void {
-      if (typeof piece === 'string') written.addLetters(`${piece}\n`)
+      if (typeof piece === 'string') written.addLine(piece)
       else written.add(piece)
-      this._offset = written.length()
+      this._offset = written.length
     }
     push(): boolean {
       return true

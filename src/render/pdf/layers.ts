@@ -1,13 +1,14 @@
 import type { Layer } from '../../drawing/mark.ts'
 import { layersFromPaperUp } from '../by-layer.ts'
+import type { ByteSink } from './byte-sink.ts'
 import type { PdfDocument, Reference } from './document.ts'
 import { textString } from './text-string.ts'
 
 /** The layers of a document, which a viewer lists and can hide: optional content of ISO 32000-1, 8.11. */
 export type Layers = {
   /** What is written to the document's last page until {@link Layers.close} is on the layer. */
-  readonly open: (layer: Layer, out: string[]) => void
-  readonly close: (out: string[]) => void
+  readonly open: (layer: Layer, out: ByteSink) => void
+  readonly close: (out: ByteSink) => void
   readonly finish: () => void
 }
 
@@ -27,10 +28,10 @@ export function layers(document: PdfDocument): Layers {
       const named = (resources.Properties ?? {}) as Record<string, Reference>
       named[layer] = groupOf(layer)
       resources.Properties = named
-      out.push(`/OC /${layer} BDC`)
+      out.addLine(`/OC /${layer} BDC`)
     },
     close: out => {
-      out.push('EMC')
+      out.addLine('EMC')
     },
     finish: () => {
       if (used.size === 0) return

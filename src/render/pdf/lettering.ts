@@ -6,12 +6,13 @@ import type { Glyph } from '../../text/glyph.ts'
 import { glyphsOf, measureLine } from '../../text/lay-out.ts'
 import { textMatrix } from '../../text/place.ts'
 import { writeFactor, writeMm } from '../write-mm.ts'
+import type { ByteSink } from './byte-sink.ts'
 import type { EmbeddedFont, PdfDocument, Reference } from './document.ts'
 import { drawnFont } from './drawn-font.ts'
 
 /** What writes lines of text into a document's pages and, at its end, the fonts. */
 export type Lettering = {
-  readonly text: (mark: Text, out: string[]) => void
+  readonly text: (mark: Text, out: ByteSink) => void
   readonly finish: () => void
 }
 
@@ -50,11 +51,12 @@ export function lettering(document: PdfDocument, fonts: Fonts): Lettering {
       const laid = measureLine(font, mark.words, mark.height)
       const m = textMatrix(laid, mark)
       const factors = [m.a, m.b, m.c, m.d].map(writeFactor).join(' ')
-      out.push('BT', `${factors} ${writeMm(m.e)} ${writeMm(m.f)} Tm`)
+      out.addLine('BT')
+      out.addLine(`${factors} ${writeMm(m.e)} ${writeMm(m.f)} Tm`)
       let current = ''
       let codes = ''
       const show = (): void => {
-        if (codes !== '') out.push(`<${codes}> Tj`)
+        if (codes !== '') out.addLine(`<${codes}> Tj`)
         codes = ''
       }
       for (const glyph of glyphs) {
@@ -62,13 +64,13 @@ export function lettering(document: PdfDocument, fonts: Fonts): Lettering {
         if (name !== current) {
           show()
           document.page.fonts[name] = reference
-          out.push(`/${name} ${writeDecimal(laid.size, sizePlaces)} Tf`)
+          out.addLine(`/${name} ${writeDecimal(laid.size, sizePlaces)} Tf`)
           current = name
         }
         codes += code
       }
       show()
-      out.push('ET')
+      out.addLine('ET')
     },
     finish: drawn.finish,
   }

@@ -5,6 +5,7 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import { apply, compose, type Matrix } from '../../geometry/shape/matrix.ts'
 import { byLayer } from '../by-layer.ts'
 import { writeFactor, writeMm } from '../write-mm.ts'
+import type { ByteSink } from './byte-sink.ts'
 import type { Layers } from './layers.ts'
 import type { Lettering } from './lettering.ts'
 import { traceContour } from './path-operators.ts'
@@ -15,25 +16,34 @@ import { textLines } from './text-lines.ts'
 export const pointsPerMm = 72 / 25.4
 
 /** What a document keeps of what its pages show. */
-export type Writers = { readonly lettering: Lettering; readonly layers: Layers }
+export type Writers = {
+  readonly lettering: Lettering
+  readonly layers: Layers
+  /** Room for the operators of a page, used for one after the other. */
+  readonly operators: ByteSink
+}
 
 /**
  * The operators of a page. A first matrix leads from the millimetres of the page, y up, through its correction
  * to the library's own coordinates, which are points counted downward from `top`; after it all is millimetres.
  */
-export function pageContent(page: Page, top: number, writers: Writers, tags: PageTags): string {
-  const out: string[] = []
+export function pageContent(page: Page, top: number, writers: Writers, tags: PageTags): Uint8Array {
+  const out = writers.operators
+  out.clear()
   const toPaper: Matrix = { a: pointsPerMm, b: 0, c: 0, d: -pointsPerMm, e: 0, f: top }
   // joins are round, so that the line of a sharp corner does not run on past it
-  out.push('q', matrixOperator(compose(page.correction, toPaper)), '1 j')
+  out.addLine('q')
+  out.addLine(matrixOperator(compose(page.correction, toPaper)))
+  out.addLine('1 j')
   for (const placed of page.placed) {
-    out.push('q', matrixOperator(placed.matrix))
+    out.addLine('q')
+    out.addLine(matrixOperator(placed.matrix))
     writeDrawing(placed, page.correction, writers, tags, out)
-    out.push('Q')
+    out.addLine('Q')
   }
   writeFurniture(page.furniture, writers, tags, out)
-  out.push('Q')
-  return out.join('\n')
+  out.addLine('Q')
+  return out.bytes()
 }
 
 function writeDrawing(
@@ -41,7 +51,7 @@ function writeDrawing(
   correction: Matrix,
   { lettering, layers }: Writers,
   tags: PageTags,
-  out: string[],
+  out: ByteSink,
 ): void {
   const drawing = tags.drawing(placed, boxInPoints(placed.drawing.bounds, compose(placed.matrix, correction)))
   const picture = pictureWriter(out)
@@ -66,7 +76,7 @@ function writeFurniture(
   furniture: readonly Mark[],
   { lettering, layers }: Writers,
   tags: PageTags,
-  out: string[],
+  out: ByteSink,
 ): void {
   if (furniture.length === 0) return
   const picture = pictureWriter(out)
@@ -83,7 +93,7 @@ function writeFurniture(
 }
 
 /** Writes lines and solid shapes; the kind of a line is written where it changes. */
-function pictureWriter(out: string[]): (mark: Path | Fill) => void {
+function pictureWriter(out: ByteSink): (mark: Path | Fill) => void {
   let current: LineRole | undefined
   return mark => {
     if (mark.kind === 'fill') {
@@ -92,17 +102,18 @@ function pictureWriter(out: string[]): (mark: Path | Fill) => void {
         traceContour(outer, out)
         for (const hole of holes) traceContour(hole, out)
         // even-odd: which contour is a hole does not hang on its direction
-        out.push('f*')
+        out.addLine('f*')
       }
       return
     }
     if (mark.role !== current) {
       const { width, dashes } = lineStyles[mark.role]
-      out.push(`${writeMm(width)} w`, `[${dashes.map(writeMm).join(' ')}] 0 d`)
+      out.addLine(`${writeMm(width)} w`)
+      out.addLine(`[${dashes.map(writeMm).join(' ')}] 0 d`)
       current = mark.role
     }
     for (const contour of mark.contours) traceContour(contour, out)
-    if (mark.contours.some(contour => contour.segments.length > 0)) out.push('S')
+    if (mark.contours.some(contour => contour.segments.length > 0)) out.addLine('S')
   }
 }
 

@@ -1,24 +1,36 @@
 import { arcBeziers } from '../../geometry/approximate/beziers.ts'
 import type { Contour } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
-import { writeMm } from '../write-mm.ts'
+import { placesOfMm } from '../write-mm.ts'
+import type { ByteSink } from './byte-sink.ts'
 
 /** The operators that trace a contour: `m`, `l`, `c` and, for a closed one, `h`. */
-export function traceContour({ segments, closed }: Contour, out: string[]): void {
+export function traceContour({ segments, closed }: Contour, out: ByteSink): void {
   const first = segments[0]
   if (first === undefined) return
-  out.push(`${pair(first.from)} m`)
+  putPoint(first.from, out)
+  out.addLine('m')
   segments.forEach((s, i) => {
     if (s.kind === 'arc') {
-      for (const c of arcBeziers(s)) out.push(`${pair(c.control1)} ${pair(c.control2)} ${pair(c.to)} c`)
+      for (const { control1, control2, to } of arcBeziers(s)) {
+        putPoint(control1, out)
+        putPoint(control2, out)
+        putPoint(to, out)
+        out.addLine('c')
+      }
     } else if (!(closed && i === segments.length - 1)) {
-      out.push(`${pair(s.to)} l`)
+      putPoint(s.to, out)
+      out.addLine('l')
     }
   })
   // closing draws the last straight edge
-  if (closed) out.push('h')
+  if (closed) out.addLine('h')
 }
 
-function pair(p: Point): string {
-  return `${writeMm(p.x)} ${writeMm(p.y)}`
+/** A point before its operator. */
+function putPoint({ x, y }: Point, out: ByteSink): void {
+  out.addDecimal(x, placesOfMm)
+  out.addLetters(' ')
+  out.addDecimal(y, placesOfMm)
+  out.addLetters(' ')
 }

@@ -1,6 +1,7 @@
 import type { Packet } from '../../drawing/page.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { bookmarks } from './bookmarks.ts'
+import { ByteSink } from './byte-sink.ts'
 import { openDocument } from './document.ts'
 import { layers } from './layers.ts'
 import { lettering } from './lettering.ts'
@@ -31,7 +32,11 @@ export async function renderPdf(
   pack?: Pack,
 ): Promise<Uint8Array> {
   const { document, written } = await openDocument(packet, `Paperjig ${version}`)
-  const writers = { lettering: lettering(document, fonts), layers: layers(document) }
+  const writers = {
+    lettering: lettering(document, fonts),
+    layers: layers(document),
+    operators: new ByteSink(),
+  }
   const [contents, labels, structure] = [bookmarks(document), pageLabels(document), tags(document)]
   let endPageBefore = async (): Promise<void> => undefined
   for (const page of packet.pages) {

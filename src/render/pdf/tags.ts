@@ -1,6 +1,7 @@
 import { drawingInWords } from '../../drawing/in-words.ts'
 import type { Placed } from '../../drawing/page.ts'
 import { legible } from '../../text/shown.ts'
+import type { ByteSink } from './byte-sink.ts'
 import type { PdfDocument, Reference } from './document.ts'
 import { textString } from './text-string.ts'
 
@@ -21,16 +22,16 @@ export type Tags = {
 export type PageTags = {
   readonly drawing: (placed: Placed, box: PointBox) => DrawingTags
   /** What is written until {@link PageTags.close} is furniture. */
-  readonly openFurniture: (out: string[]) => void
-  readonly close: (out: string[]) => void
+  readonly openFurniture: (out: ByteSink) => void
+  readonly close: (out: ByteSink) => void
   readonly finish: () => void
 }
 
 export type DrawingTags = {
   /** What is written until {@link PageTags.close} belongs to the picture. */
-  readonly openPicture: (out: string[]) => void
+  readonly openPicture: (out: ByteSink) => void
   /** What is written until {@link PageTags.close} is one line of text. */
-  readonly openLine: (out: string[]) => void
+  readonly openLine: (out: ByteSink) => void
 }
 
 export function tags(document: PdfDocument): Tags {
@@ -56,10 +57,10 @@ export function tags(document: PdfDocument): Tags {
           return made
         },
         openFurniture: out => {
-          out.push('/Artifact <</Type /Pagination>> BDC')
+          out.addLine('/Artifact <</Type /Pagination>> BDC')
         },
         close: out => {
-          out.push('EMC')
+          out.addLine('EMC')
         },
         finish: () => {
           section.data.K = drawings.flatMap(finishDrawing => finishDrawing())
@@ -90,9 +91,9 @@ function drawingTags(
   box: PointBox,
 ): DrawingTags & { readonly finish: () => readonly Reference[] } {
   const page = document.page.dictionary
-  const open = (tag: string, owner: Reference, out: string[]): number => {
+  const open = (tag: string, owner: Reference, out: ByteSink): number => {
     const content = owners.push(owner) - 1
-    out.push(`/${tag} <</MCID ${content}>> BDC`)
+    out.addLine(`/${tag} <</MCID ${content}>> BDC`)
     return content
   }
   let figure: Reference | undefined
