@@ -16,7 +16,8 @@ function spent(from?: NodeJS.CpuUsage): number {
 
 /**
  * Measures calls in turn, round by round, so that what else the machine does falls on all alike: processor time in
- * milliseconds for each call and, for each but the first, the median over the rounds of its ratio to the first.
+ * milliseconds for each call and, for each but the first, the median over the rounds of its ratio to the first. Each
+ * turn begins with a call that is not counted: what the one before left to collect and to load again is not its own.
  */
 export function inTurn(calls: readonly (() => void)[]): readonly { ms: number; ratio: number }[] {
   const repeats = calls.map(call => {
@@ -32,6 +33,7 @@ export function inTurn(calls: readonly (() => void)[]): readonly { ms: number; r
   let rounds = 0
   do {
     calls.forEach((call, k) => {
+      call()
       const from = process.cpuUsage()
       for (let r = 0; r < repeats[k]!; r++) call()
       times[k]!.push(spent(from) / repeats[k]!)

@@ -1,3 +1,4 @@
+import { createMemory } from '../../src/geometry/boolean/memory.ts'
 import { signedArea } from '../../src/geometry/measure/area.ts'
 import { offsetPath, offsetRegion } from '../../src/geometry/offset/offset.ts'
 import { type PackedCurve, stride } from '../../src/geometry/offset/packed-curve.ts'
@@ -37,7 +38,7 @@ export function drawRawOffset(): string {
   page.wood(kept)
   page.contour(region.outer, 'fine')
   for (const hole of region.holes) page.contour(hole, 'fine')
-  const raw = rawRegions([region], { delta, join: 'round', mitreLimit: 4, end: 'round' })
+  const raw = rawRegions([region], { delta, join: 'round', mitreLimit: 4, end: 'round' }, createMemory())
   page.segments(segmentsOf(raw.curve), 'dashed')
   for (const r of kept) for (const c of [r.outer, ...r.holes]) page.contour(c, 'thick')
   return page.finish(

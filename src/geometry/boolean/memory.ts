@@ -1,53 +1,68 @@
 /**
- * Memory that booleans work in, one after the other; what they give does not refer to it. It holds half a megabyte at
- * most. Who makes many booleans and keeps one spares the system finding new memory for each, which for shapes of a few
- * hundred segments can take as long as the boolean.
+ * Memory that booleans and offsets work in, one after the other; what they give does not refer to it. Who makes many and
+ * keeps one spares the system finding new memory for each, which can take as long as the work itself. It grows to what
+ * the largest of them took, some two to four hundred bytes for each edge, and is let go of with whoever keeps it.
  *
- * Small arrays are cut from a shared piece, since an array with memory of its own costs as much as working on dozens
- * of segments; large ones get their own. Within a run no array is given out twice, and all begin with zeros.
+ * Arrays are cut from a shared piece, since a small one with memory of its own costs as much as working on dozens of
+ * segments. What a run takes beyond the piece it finds elsewhere, and the next run a piece that is large enough. Within
+ * a run no array is given out twice, and all begin with zeros.
  */
-export type Memory = { piece: ArrayBuffer; used: number }
+export type Memory = {
+  piece: ArrayBuffer
+  used: number
+  /** What this run has taken so far, or the last one in all, in bytes. */
+  taken: number
+}
 
-/** How many bytes a run takes for each segment, about. */
-const bytesEach = 192
-/** From this size on it does not pay to share. */
-const largest = 1 << 19
-/** Of a piece, the share that one array may take. */
+/** A first run takes no more at once, for what it will take is not known. */
+const firstPiece = 1 << 19
+/** Of a piece, the share from which on an array that finds no room there gets memory of its own. */
 const greatShare = 1 / 4
 /** Where arrays begin, so that numbers of every kind may stand there. */
 const alignment = 8
 
-/** Memory for any number of booleans, but not for one while another is at work in it. */
+/** Memory for any number of booleans and offsets, but not for one while another is at work in it. */
 export function createMemory(): Memory {
-  return { piece: new ArrayBuffer(0), used: 0 }
+  return { piece: new ArrayBuffer(0), used: 0, taken: 0 }
 }
 
-/** Begins a run with so many segments. The arrays of the last run stand in the same places: it must have ended. */
-export function beginRun(memory: Memory, segments: number): void {
-  const bytes = Math.min(largest, bytesEach * (segments + 8))
-  if (memory.piece.byteLength < bytes) memory.piece = new ArrayBuffer(bytes)
+/** Begins a run that will take about so many bytes. The arrays of the last run stand in the same places: it must have ended. */
+export function beginRun(memory: Memory, bytes: number): void {
+  const wanted = Math.max(memory.taken, Math.min(firstPiece, bytes))
+  if (memory.piece.byteLength < wanted) memory.piece = new ArrayBuffer(wanted)
   else new Uint8Array(memory.piece, 0, memory.used).fill(0)
   memory.used = 0
+  memory.taken = 0
 }
 
 export function int32Array(memory: Memory, length: number): Int32Array {
-  const bytes = 4 * length
-  if (isGreat(memory, bytes)) return new Int32Array(length)
-  makeRoom(memory, bytes)
-  return new Int32Array(memory.piece, take(memory, bytes), length)
+  const at = take(memory, 4 * length)
+  return at < 0 ? new Int32Array(length) : new Int32Array(memory.piece, at, length)
 }
 
 export function float64Array(memory: Memory, length: number): Float64Array {
-  const bytes = 8 * length
-  if (isGreat(memory, bytes)) return new Float64Array(length)
-  makeRoom(memory, bytes)
-  return new Float64Array(memory.piece, take(memory, bytes), length)
+  const at = take(memory, 8 * length)
+  return at < 0 ? new Float64Array(length) : new Float64Array(memory.piece, at, length)
 }
 
 export function int8Array(memory: Memory, length: number): Int8Array {
-  if (isGreat(memory, length)) return new Int8Array(length)
-  makeRoom(memory, length)
-  return new Int8Array(memory.piece, take(memory, length), length)
+  const at = take(memory, length)
+  return at < 0 ? new Int8Array(length) : new Int8Array(memory.piece, at, length)
+}
+
+/** Where in the piece so many bytes may stand; −1 for a great array that finds no room there. */
+function take(memory: Memory, bytes: number): number {
+  const whole = Math.ceil(bytes / alignment) * alignment
+  memory.taken += whole
+  const { byteLength } = memory.piece
+  if (memory.used + whole > byteLength) {
+    if (whole > greatShare * byteLength) return -1
+    memory.piece = new ArrayBuffer(byteLength)
+    memory.used = 0
+  }
+  const at = memory.used
+  memory.used += whole
+  return at
 }
 
 /**
@@ -60,22 +75,4 @@ export function endsOf(counts: Int32Array): void {
     end += counts[k]!
     counts[k] = end
   }
-}
-
-function isGreat({ piece }: Memory, bytes: number): boolean {
-  return bytes > greatShare * piece.byteLength
-}
-
-/** Begins a new piece where the present one has not so many bytes left. */
-function makeRoom(memory: Memory, bytes: number): void {
-  const { byteLength } = memory.piece
-  if (memory.used + bytes <= byteLength) return
-  memory.piece = new ArrayBuffer(byteLength)
-  memory.used = 0
-}
-
-function take(memory: Memory, bytes: number): number {
-  const at = memory.used
-  memory.used = at + Math.ceil(bytes / alignment) * alignment
-  return at
 }

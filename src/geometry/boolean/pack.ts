@@ -49,10 +49,13 @@ export type Pack = {
   lean: number
 }
 
+/** How many bytes a boolean takes for each segment, about. */
+const bytesEach = 192
+
 /** @param memory of a run that has ended, to be used again */
 export function createPack(segments = 64, memory = createMemory()): Pack {
   const n = segments
-  beginRun(memory, n)
+  beginRun(memory, bytesEach * (n + 8))
   // crossings become vertices too, and of contours there are usually few
   const vertices = n + (n >> 2) + 8
   return {

@@ -1,3 +1,4 @@
+import { float64Array } from '../boolean/memory.ts'
 import { type PackedCurve, stride, withinArc } from './packed-curve.ts'
 
 /**
@@ -25,7 +26,7 @@ export function buildBoxTree(curve: PackedCurve, room: Float64Array): BoxTree {
     total += size
   }
   levels.push(total)
-  const boxes = room.length >= 4 * total ? room.subarray(0, 4 * total) : new Float64Array(4 * total)
+  const boxes = room.length >= 4 * total ? room.subarray(0, 4 * total) : float64Array(curve.memory, 4 * total)
   for (let k = 0; k < curve.count; k++) putSegmentBox(curve.data, k * stride, boxes, 4 * k)
   for (let l = 1; l + 1 < levels.length; l++) {
     const below = levels[l - 1]!

@@ -1,4 +1,5 @@
 import { coincident } from '../../number/tolerance.ts'
+import { float64Array, int32Array, type Memory } from '../boolean/memory.ts'
 import type { BoxTree } from './box-tree.ts'
 import { type PackedCurve, stride } from './packed-curve.ts'
 import { crossNeighbours, crossSegments, unclear } from './segment-crossings.ts'
@@ -17,13 +18,14 @@ export type Crossings = {
  * `coincident` of an end, so that their crossing is no plain one.
  */
 export function findCrossings(curve: PackedCurve, tree: BoxTree): Crossings | undefined {
+  const { memory } = curve
   const found: Crossings = {
     count: 0,
-    first: new Int32Array(16),
-    second: new Int32Array(16),
-    places: new Float64Array(32),
+    first: int32Array(memory, 16),
+    second: int32Array(memory, 16),
+    places: float64Array(memory, 32),
   }
-  const search: Search = { curve, tree, found, clear: true, out: new Float64Array(4) }
+  const search: Search = { curve, tree, found, clear: true, out: float64Array(memory, 4) }
   const top = tree.levels.length - 2
   if (curve.count > 1) searchWithin(search, top, 0)
   return search.clear ? found : undefined
@@ -91,16 +93,23 @@ function testPair(search: Search, i: number, j: number): void {
     count = crossSegments(data, i, j, out)
   }
   if (count === unclear) search.clear = false
-  else if (count > 0) record(search.found, i, j, count, out)
+  else if (count > 0) record(curve.memory, search.found, i, j, count, out)
 }
 
-function record(found: Crossings, i: number, j: number, count: number, out: Float64Array): void {
+function record(
+  memory: Memory,
+  found: Crossings,
+  i: number,
+  j: number,
+  count: number,
+  out: Float64Array,
+): void {
   for (let k = 0; k < count; k++) {
     const c = found.count++
     if (c === found.first.length) {
-      found.first = longer(found.first)
-      found.second = longer(found.second)
-      const places = new Float64Array(2 * found.places.length)
+      found.first = longer(memory, found.first)
+      found.second = longer(memory, found.second)
+      const places = float64Array(memory, 2 * found.places.length)
       places.set(found.places)
       found.places = places
     }
@@ -111,8 +120,8 @@ function record(found: Crossings, i: number, j: number, count: number, out: Floa
   }
 }
 
-function longer(array: Int32Array): Int32Array {
-  const result = new Int32Array(2 * array.length)
+function longer(memory: Memory, array: Int32Array): Int32Array {
+  const result = int32Array(memory, 2 * array.length)
   result.set(array)
   return result
 }

@@ -1,4 +1,5 @@
 import { coincident } from '../../number/tolerance.ts'
+import { float64Array, int8Array, int32Array, type Memory } from '../boolean/memory.ts'
 import type { Segment } from '../shape/segment.ts'
 
 /**
@@ -14,9 +15,9 @@ export type OffsetPieces = {
   data: Float64Array
   /** Index of the edge each piece comes from. */
   source: Int32Array
-  collapsed: Uint8Array
+  collapsed: Int8Array
   /** What happens between a piece and the next one; see `joints.ts`. */
-  joint: Uint8Array
+  joint: Int8Array
 }
 
 export const width = 20
@@ -37,13 +38,13 @@ export const pieceSize = 14
 /** Centre (arcs). */
 export const centre = 15
 
-export function emptyPieces(capacity: number): OffsetPieces {
+export function emptyPieces(memory: Memory, capacity: number): OffsetPieces {
   return {
     count: 0,
-    data: new Float64Array(capacity * width),
-    source: new Int32Array(capacity),
-    collapsed: new Uint8Array(capacity),
-    joint: new Uint8Array(capacity),
+    data: float64Array(memory, capacity * width),
+    source: int32Array(memory, capacity),
+    collapsed: int8Array(memory, capacity),
+    joint: int8Array(memory, capacity),
   }
 }
 

@@ -1,4 +1,5 @@
 import { coincident } from '../../number/tolerance.ts'
+import { createMemory, type Memory } from '../boolean/memory.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { failure, type Outcome, success } from '../shape/outcome.ts'
 import { type JoinOptions, type PathOptions, usualMitreLimit } from './options.ts'
@@ -19,17 +20,20 @@ import { trimRawCurve } from './trim-raw-curve.ts'
  *
  * Fails with reason `not-finite` when a coordinate or `delta` is no finite number, with `mitre-limit` when that
  * is below 1, and with the reason of the arrangement when its crossings contradict each other.
+ *
+ * @param memory to work in, for who makes many: `createMemory()`; the same for the other two
  */
 export function offsetRegions(
   regions: readonly Region[],
   delta: number,
   options: JoinOptions = {},
+  memory: Memory = createMemory(),
 ): Outcome<readonly Region[]> {
   const asked = { operation: 'offsetRegions', input: { regions, delta, options } }
   const wrong = wrongStyle(delta, options)
   if (wrong !== undefined) return failure({ ...asked, ...wrong })
   if (Math.abs(delta) <= coincident) return success(regions)
-  return resolve(style => rawRegions(regions, style), delta, options, asked)
+  return resolve(style => rawRegions(regions, style, memory), delta, options, asked)
 }
 
 /** {@link offsetRegions} of a single region. */
@@ -37,8 +41,9 @@ export function offsetRegion(
   region: Region,
   delta: number,
   options: JoinOptions = {},
+  memory?: Memory,
 ): Outcome<readonly Region[]> {
-  return offsetRegions([region], delta, options)
+  return offsetRegions([region], delta, options, memory)
 }
 
 /**
@@ -53,12 +58,13 @@ export function offsetPath(
   path: Contour,
   distance: number,
   options: PathOptions = {},
+  memory: Memory = createMemory(),
 ): Outcome<readonly Region[]> {
   const asked = { operation: 'offsetPath', input: { path, distance, options } }
   const wrong = wrongStyle(distance, options)
   if (wrong !== undefined) return failure({ ...asked, ...wrong })
   if (!(distance > coincident)) return failure({ ...asked, reason: 'distance', facts: { distance } })
-  return resolve(style => rawPath(path, style), distance, options, asked)
+  return resolve(style => rawPath(path, style, memory), distance, options, asked)
 }
 
 function wrongStyle(

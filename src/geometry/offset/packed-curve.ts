@@ -1,3 +1,5 @@
+import { float64Array, int8Array, int32Array, type Memory } from '../boolean/memory.ts'
+
 /**
  * Closed chains of lines and arcs in flat arrays, for the loops that have to be fast. Segment `k` takes
  * `stride` numbers of `data` from `k * stride` on:
@@ -9,15 +11,16 @@
  * The end of a segment and the start of `next` of it are the same two numbers.
  */
 export type PackedCurve = {
+  readonly memory: Memory
   count: number
   data: Float64Array
   /** The segment that follows; the last of a chain leads to its first. */
   next: Int32Array
   /** Which edge of the input a segment comes from. */
   source: Int32Array
-  role: Uint8Array
+  role: Int8Array
   /** 1: tangent to the segment before it by construction, so the two meet nowhere else. */
-  smooth: Uint8Array
+  smooth: Int8Array
   /** The first segment of every chain. */
   readonly chains: number[]
 }
@@ -28,29 +31,32 @@ export const stride = 8
 export const roleEdge = 0
 export const roleJoin = 1
 
-export function emptyCurve(capacity: number): PackedCurve {
+/** @param memory where a run has begun */
+export function emptyCurve(memory: Memory, capacity: number): PackedCurve {
   return {
+    memory,
     count: 0,
-    data: new Float64Array(capacity * stride),
-    next: new Int32Array(capacity),
-    source: new Int32Array(capacity),
-    role: new Uint8Array(capacity),
-    smooth: new Uint8Array(capacity),
+    data: float64Array(memory, capacity * stride),
+    next: int32Array(memory, capacity),
+    source: int32Array(memory, capacity),
+    role: int8Array(memory, capacity),
+    smooth: int8Array(memory, capacity),
     chains: [],
   }
 }
 
 function grow(curve: PackedCurve): void {
+  const { memory } = curve
   const capacity = Math.max(16, 2 * curve.next.length)
-  const enlarge = <A extends Float64Array | Int32Array | Uint8Array>(bigger: A, old: A): A => {
+  const enlarge = <A extends Float64Array | Int32Array | Int8Array>(bigger: A, old: A): A => {
     bigger.set(old)
     return bigger
   }
-  curve.data = enlarge(new Float64Array(capacity * stride), curve.data)
-  curve.next = enlarge(new Int32Array(capacity), curve.next)
-  curve.source = enlarge(new Int32Array(capacity), curve.source)
-  curve.role = enlarge(new Uint8Array(capacity), curve.role)
-  curve.smooth = enlarge(new Uint8Array(capacity), curve.smooth)
+  curve.data = enlarge(float64Array(memory, capacity * stride), curve.data)
+  curve.next = enlarge(int32Array(memory, capacity), curve.next)
+  curve.source = enlarge(int32Array(memory, capacity), curve.source)
+  curve.role = enlarge(int8Array(memory, capacity), curve.role)
+  curve.smooth = enlarge(int8Array(memory, capacity), curve.smooth)
 }
 
 export function appendLine(

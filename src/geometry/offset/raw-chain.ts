@@ -1,4 +1,5 @@
 import { coincident } from '../../number/tolerance.ts'
+import { float64Array, int32Array, type Memory } from '../boolean/memory.ts'
 import { cornerTips, endTips } from './join-corner.ts'
 import { jointBetween, jointClosed, jointEnd, jointOpen, jointSmooth } from './joints.ts'
 import {
@@ -48,7 +49,7 @@ export function appendRawChain(
     pieces.joint[i] = jointBetween(pieces, i, i + 1 === n ? 0 : i + 1, style.delta)
   }
   for (const i of ends) pieces.joint[i] = jointEnd
-  const cuts = cutCorners(pieces, style.delta)
+  const cuts = cutCorners(curve.memory, pieces, style.delta)
   runOnLines(pieces, style)
 
   const first = firstPiece(pieces)
@@ -80,13 +81,13 @@ function firstPiece(pieces: OffsetPieces): number {
  *
  * @returns for every piece the piece it was cut against, −1 where it was not
  */
-function cutCorners(pieces: OffsetPieces, delta: number): Int32Array {
+function cutCorners(memory: Memory, pieces: OffsetPieces, delta: number): Int32Array {
   const n = pieces.count
   const data = pieces.data
-  const cuts = new Int32Array(n).fill(-1)
-  const cutBefore = new Int32Array(n).fill(-1)
-  const places = new Float64Array(2 * n)
-  const meeting = new Float64Array(4)
+  const cuts = int32Array(memory, n).fill(-1)
+  const cutBefore = int32Array(memory, n).fill(-1)
+  const places = float64Array(memory, 2 * n)
+  const meeting = float64Array(memory, 4)
   for (let i = 0; i < n; i++) {
     if (pieces.collapsed[i] === 1) continue
     const joint = pieces.joint[i]!

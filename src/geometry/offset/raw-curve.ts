@@ -1,3 +1,4 @@
+import { beginRun, type Memory } from '../boolean/memory.ts'
 import { signedArea } from '../measure/area.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import type { Segment } from '../shape/segment.ts'
@@ -20,12 +21,16 @@ type Draft = {
   readonly pieces: OffsetPieces
 }
 
-/** The raw offset of regions: outer contours counter-clockwise, holes clockwise, so that right is outside. */
-export function rawRegions(regions: readonly Region[], style: ChainStyle): RawCurve {
+/**
+ * The raw offset of regions: outer contours counter-clockwise, holes clockwise, so that right is outside.
+ *
+ * @param memory of a run that has ended; the curve is lost when the next one begins
+ */
+export function rawRegions(regions: readonly Region[], style: ChainStyle, memory: Memory): RawCurve {
   const contours = regions.flatMap(r => [r.outer, ...r.holes])
   const edges = contours.length === 1 ? contours[0]!.segments : contours.flatMap(c => c.segments)
   const longest = contours.reduce((most, c) => Math.max(most, c.segments.length), 0)
-  const draft = createDraft(edges.length, longest, style)
+  const draft = createDraft(edges.length, longest, style, memory)
   let source = 0
   for (const region of regions) {
     for (const contour of [region.outer, ...region.holes]) {
@@ -38,10 +43,10 @@ export function rawRegions(regions: readonly Region[], style: ChainStyle): RawCu
 }
 
 /** The raw curve around a path: of a closed one on each of its sides, of an open one there and back again. */
-export function rawPath(path: Contour, style: ChainStyle): RawCurve {
+export function rawPath(path: Contour, style: ChainStyle, memory: Memory): RawCurve {
   const { segments, closed } = path
   const both = 2 * segments.length
-  const draft = createDraft(both, both, style)
+  const draft = createDraft(both, both, style, memory)
   if (closed) {
     addClosed(draft, path, 0, false)
     addClosed(draft, path, 0, true)
@@ -52,8 +57,13 @@ export function rawPath(path: Contour, style: ChainStyle): RawCurve {
 /** An edge gives one segment and about one more for the corner after it; where that is too few the curve grows. */
 const segmentsPerEdge = 2
 
-function createDraft(edges: number, longest: number, style: ChainStyle): Draft {
-  return { curve: emptyCurve(segmentsPerEdge * edges + 16), style, pieces: emptyPieces(longest) }
+/** How many bytes an offset takes for each edge, about. */
+const bytesEach = 400
+
+function createDraft(edges: number, longest: number, style: ChainStyle, memory: Memory): Draft {
+  beginRun(memory, bytesEach * (edges + 8))
+  const pieces = emptyPieces(memory, longest)
+  return { curve: emptyCurve(memory, segmentsPerEdge * edges + 16), style, pieces }
 }
 
 function addClosed(draft: Draft, contour: Contour, source: number, backwards: boolean): void {

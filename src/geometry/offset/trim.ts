@@ -1,3 +1,4 @@
+import { int8Array, int32Array } from '../boolean/memory.ts'
 import type { Point } from '../shape/point.ts'
 import type { BoxTree } from './box-tree.ts'
 import type { Crossings } from './find-crossings.ts'
@@ -26,9 +27,9 @@ export function trimByWinding(curve: PackedCurve, tree: BoxTree, crossings: Cros
   const walk = orderEvents(curve, crossings)
   const whole: [number, number][] = []
   const rings: Ring[] = []
-  const kept = new Uint8Array(walk.count)
+  const kept = int8Array(curve.memory, walk.count)
   /** For the last event of a chain the chain's first, for every other the one after it. */
-  const following = new Int32Array(walk.count)
+  const following = int32Array(curve.memory, walk.count)
   const { chains } = curve
   for (let c = 0; c < chains.length; c++) {
     const begin = chains[c]!
@@ -68,7 +69,7 @@ function followRing(
   curve: PackedCurve,
   walk: Walk,
   first: number,
-  kept: Uint8Array,
+  kept: Int8Array,
   following: Int32Array,
   points: (Point | undefined)[],
 ): Ring | undefined {

@@ -1,3 +1,4 @@
+import { float64Array, int8Array, int32Array } from '../boolean/memory.ts'
 import type { BoxTree } from './box-tree.ts'
 import { type Crossings, directionAt } from './find-crossings.ts'
 import { angleAlong, type PackedCurve, stride } from './packed-curve.ts'
@@ -23,16 +24,18 @@ export type Walk = {
 
 export function orderEvents(curve: PackedCurve, crossings: Crossings): Walk {
   const n = crossings.count
-  const startOn = new Int32Array(curve.count + 1)
+  const { memory } = curve
+  const startOn = int32Array(memory, curve.count + 1)
   for (let c = 0; c < n; c++) {
     startOn[crossings.first[c]! + 1]!++
     startOn[crossings.second[c]! + 1]!++
   }
   for (let k = 0; k < curve.count; k++) startOn[k + 1]! += startOn[k]!
-  const fill = startOn.slice()
-  const crossing = new Int32Array(2 * n)
-  const segment = new Int32Array(2 * n)
-  const place = new Float64Array(2 * n)
+  const fill = int32Array(memory, startOn.length)
+  fill.set(startOn)
+  const crossing = int32Array(memory, 2 * n)
+  const segment = int32Array(memory, 2 * n)
+  const place = float64Array(memory, 2 * n)
   const insert = (k: number, c: number): void => {
     const t = placeAlong(curve.data, k, crossings.places[2 * c]!, crossings.places[2 * c + 1]!)
     let e = fill[k]!++
@@ -50,11 +53,11 @@ export function orderEvents(curve: PackedCurve, crossings: Crossings): Walk {
   }
   for (let k = 0; k < curve.count; k++) segment.fill(k, startOn[k]!, startOn[k + 1]!)
 
-  const other = new Int32Array(2 * n)
-  const change = new Int8Array(2 * n)
-  const seen = new Int32Array(n).fill(-1)
-  const u = new Float64Array(2)
-  const v = new Float64Array(2)
+  const other = int32Array(memory, 2 * n)
+  const change = int8Array(memory, 2 * n)
+  const seen = int32Array(memory, n).fill(-1)
+  const u = float64Array(memory, 2)
+  const v = float64Array(memory, 2)
   for (let e = 0; e < 2 * n; e++) {
     const c = crossing[e]!
     const x = crossings.places[2 * c]!
