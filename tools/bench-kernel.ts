@@ -20,6 +20,7 @@ import { inTurn } from './bench/in-turn.ts'
 import { loadPeers, type Peer, type Ready } from './bench/kernel-peers.ts'
 import { families, segmentsOf } from './bench/kernel-shapes.ts'
 import { machine } from './bench/measure.ts'
+import { costOfPage } from './bench/new-memory.ts'
 
 const built = new URL('../dist/lib/geometry.js', import.meta.url)
 const { createMemory, offsetRegion, shift, transformRegion, union } = (await import(
@@ -63,6 +64,8 @@ const operations: readonly Operation[] = [
   },
 ]
 
+/** Where a result is made of many new objects, what the system takes for their memory may be most of the time. */
+const pageMs = costOfPage()
 const quick = process.argv.includes('--quick')
 const peers = await loadPeers()
 const shapes = families(quick)
@@ -70,13 +73,14 @@ const shapes = families(quick)
 console.log(`${machine()}; ${new Date().toISOString().slice(0, 10)}`)
 const libraries = [...new Set(peers.map(({ library }) => library))]
 console.log(libraries.map(name => `${name} ${versionOf(name)}`).join(', '))
+console.log(`The system takes ${(1000 * pageMs).toFixed(2)} µs to hand out a page of memory.`)
 console.log('The copy is shifted by (7.3, 3.1). ms of processor time, warm medians; × is theirs over ours.\n')
 row(['operation', 'outline', 'segments', 'ours ms', ...peers.flatMap(({ name }) => [`${name} ms`, '×'])])
 row(['---', '---', '---:', '---:', ...peers.flatMap(() => ['---:', '---:'])])
 const growth: string[] = []
 for (const operation of operations) {
   for (const { name, sets } of shapes) {
-    const ours: { segments: number; ms: number }[] = []
+    const ours: { segments: number; ms: number; ownMs: number }[] = []
     const last = new Map<Peer, number[]>()
     for (const set of sets) {
       const ready = peers.map(peer =>
@@ -88,7 +92,7 @@ for (const operation of operations) {
       for (const { ready } of asked) ready.dispose?.()
       const cells = new Map(taking.map(({ peer }, k) => [peer, others[k]!]))
       for (const [peer, { ms }] of cells) last.set(peer, [...(last.get(peer) ?? []), ms])
-      ours.push({ segments: segmentsOf(set), ms: mine!.ms })
+      ours.push({ segments: segmentsOf(set), ms: mine!.ms, ownMs: mine!.ms - mine!.pages * pageMs })
       row([
         operation.name,
         name,
@@ -104,13 +108,19 @@ for (const operation of operations) {
     const [, small] = ours
     const large = ours.at(-1)!
     if (small !== undefined && large.segments > 10 * small.segments) {
-      const exponent = Math.log(large.ms / small.ms) / Math.log(large.segments / small.segments)
-      growth.push(`${operation.name}, ${name}: ${exponent.toFixed(2)}`)
+      const exponent = (key: 'ms' | 'ownMs'): string =>
+        (Math.log(large[key] / small[key]) / Math.log(large.segments / small.segments)).toFixed(2)
+      const handedOut = `${digits(large.ms - large.ownMs)} of ${digits(large.ms)} ms`
+      growth.push(
+        `${operation.name}, ${name}: ${exponent('ms')}; ${exponent('ownMs')} without the ${handedOut} that new memory takes`,
+      )
     }
   }
 }
 if (growth.length > 0) {
-  console.log('\nGrowth exponents from 1,000 to 100,000 segments:')
+  console.log(
+    '\nGrowth exponents from 1,000 to 100,000 segments, and without what the system takes for new memory:',
+  )
   for (const line of growth) console.log(`  ${line}`)
   console.log('\nPeak of memory of a process of its own, a gear of 100,000 segments, one operation:')
   for (const name of ['offset', 'union']) {
