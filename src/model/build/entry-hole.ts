@@ -1,8 +1,11 @@
+import { middleOfBounds, regionBounds } from '../../geometry/measure/bounds.ts'
 import { inscribedCircle } from '../../geometry/measure/inscribed-circle.ts'
+import { pointInRegion } from '../../geometry/measure/inside.ts'
 import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { millimetresPerInch } from '../../length/unit.ts'
+import { coincident } from '../../number/tolerance.ts'
 import type { EntryPlan } from '../../plan/plan.ts'
 import { sizesFor } from '../../workshop/bits.ts'
 import type { EntryHole, Missing } from '../feature.ts'
@@ -42,11 +45,24 @@ export function entryHole(
   ]
   if (missing.length > 0) return { missing }
   const given = plan?.at !== undefined || plan?.bit !== undefined
-  const centre = placed && 'at' in placed ? placed.at : inscribedCircle(waste, placeDeviation)?.centre
+  const centre = placed && 'at' in placed ? placed.at : roomiestPlace(waste)
   if (centre === undefined) return 'none'
   if (isKnown(bit)) return { entry: { centre, diameter: bit.mm, given } }
   const diameter = largestBit(site, roomAt(waste, centre))
   return diameter === undefined ? 'none' : { entry: { centre, diameter, given } }
+}
+
+/**
+ * The middle of the largest circle in the waste. None is wider than the box round the waste: where that about the middle
+ * of the box is as wide, as in a rectangle, round corners or not, none has to be searched for.
+ */
+function roomiestPlace(waste: Region): Point | undefined {
+  const box = regionBounds(waste)
+  const middle = middleOfBounds(box)
+  const most = Math.min(box.right - box.left, box.top - box.bottom) / 2
+  const nearest = nearestOnRegion(waste, middle)?.distance ?? 0
+  const isWidest = nearest >= most - coincident && pointInRegion(waste, middle) === 'inside'
+  return isWidest ? middle : inscribedCircle(waste, placeDeviation)?.centre
 }
 
 /** The widest hole about a point that keeps clear of the line. */
