@@ -1,5 +1,4 @@
 import { type Body, hullOfPoints } from '../../geometry/solid/body.ts'
-import { areNear } from '../../geometry/solid/box3.ts'
 import { nearAmong, nearBetween } from '../../geometry/solid/near-boxes.ts'
 import { along, cross, dot, length, minus, type Point3 } from '../../geometry/solid/point3.ts'
 import { apart, overlap } from '../../geometry/solid/separation.ts'
@@ -127,7 +126,6 @@ function nearestBodies(first: Bored, second: Bored | Hollow, reach: number): Nea
   for (const { body } of first.inWood) {
     for (const other of others) {
       const farthest = Math.min(reach, best?.distance ?? Infinity)
-      if (!areNear(body.box, other.box, farthest)) continue
       const found = apart(body, other, { maxDeviation: coincident, reach: farthest })
       if (found === undefined || (best !== undefined && found.distance >= best.distance)) continue
       best = { distance: found.distance, places: [found.first, found.second], bodies: [body, other] }

@@ -1,9 +1,26 @@
-import { type Box3, boxAround } from './box3.ts'
-import { dot, type Point3 } from './point3.ts'
+import { type Box3, boxAround, joinBoxes } from './box3.ts'
+import { along, dot, minus, type Point3 } from './point3.ts'
 import { type Ring, reachOf } from './ring.ts'
 
 /** A convex body, by the point of it that lies farthest in a direction (of any length but none). */
 export type Body = { readonly farthest: (d: Point3) => Point3; readonly box: Box3 }
+
+/** A body whose box is worked out when it is asked for: of many that are cut from one another only the last is. */
+class Hull implements Body {
+  readonly farthest: (d: Point3) => Point3
+  readonly #boxOf: () => Box3
+  #box: Box3 | undefined
+
+  constructor(farthest: (d: Point3) => Point3, boxOf: () => Box3) {
+    this.farthest = farthest
+    this.#boxOf = boxOf
+  }
+
+  get box(): Box3 {
+    this.#box ??= this.#boxOf()
+    return this.#box
+  }
+}
 
 /** The hull of ellipses: of two a cylinder, a cone or what is left of them between two planes, of one a disc. */
 export function hullOfRings(rings: readonly Ring[]): Body {
@@ -19,7 +36,7 @@ export function hullOfRings(rings: readonly Ring[]): Body {
     }
     return farthestOfRing(best!, d)
   }
-  return { farthest, box: boxBy(farthest) }
+  return new Hull(farthest, () => boxOfRings(rings))
 }
 
 /** The hull of points: a prism, a face, a point. */
@@ -36,7 +53,7 @@ export function hullOfPoints(points: readonly Point3[]): Body {
     }
     return best
   }
-  return { farthest, box: boxAround(points) }
+  return new Hull(farthest, () => boxAround(points))
 }
 
 /** How far a body reaches in a direction: the greatest of `d · p` over its points. */
@@ -59,17 +76,11 @@ function farthestOfRing({ centre, u, v }: Ring, d: Point3): Point3 {
   }
 }
 
-function boxBy(farthest: (d: Point3) => Point3): Box3 {
-  return {
-    low: {
-      x: farthest({ x: -1, y: 0, z: 0 }).x,
-      y: farthest({ x: 0, y: -1, z: 0 }).y,
-      z: farthest({ x: 0, y: 0, z: -1 }).z,
-    },
-    high: {
-      x: farthest({ x: 1, y: 0, z: 0 }).x,
-      y: farthest({ x: 0, y: 1, z: 0 }).y,
-      z: farthest({ x: 0, y: 0, z: 1 }).z,
-    },
-  }
+function boxOfRings(rings: readonly Ring[]): Box3 {
+  return joinBoxes(
+    rings.map(({ centre, u, v }) => {
+      const wide = { x: Math.hypot(u.x, v.x), y: Math.hypot(u.y, v.y), z: Math.hypot(u.z, v.z) }
+      return { low: minus(centre, wide), high: along(centre, wide, 1) }
+    }),
+  )
 }

@@ -19,7 +19,7 @@ export function cutCone(cone: Cone, planes: readonly Plane3[], maxDeviation: num
     circleAbout(cone.to, axis, cone.radiusTo),
   ]
   const whole = hullOfRings(ends)
-  const cutting = planes.filter(plane => !isWithin(whole, plane))
+  const cutting = eachOnce(planes.filter(plane => !isWithin(whole, plane)))
   if (cutting.length === 0) return whole
   if (
     cutting.some(({ normal, offset }) => -dot(whole.farthest(reversed(normal)), reversed(normal)) >= offset)
@@ -29,6 +29,16 @@ export function cutCone(cone: Cone, planes: readonly Plane3[], maxDeviation: num
   const cut = cutEnds(cone, axis, ends, cutting)
   if (cut !== undefined && cutting.every(plane => isWithin(cut, plane))) return cut
   return bodyOf(cutting.reduce(clip, prismoid(...cornersOfRings(ends, maxDeviation))))
+}
+
+/** The planes without those that are given again: the face that a hole begins on is one of those that bound the wood. */
+function eachOnce(planes: readonly Plane3[]): readonly Plane3[] {
+  return planes.filter((plane, i) => planes.findIndex(other => isSame(plane, other)) === i)
+}
+
+function isSame(a: Plane3, b: Plane3): boolean {
+  const [p, q] = [a.normal, b.normal]
+  return a.offset === b.offset && p.x === q.x && p.y === q.y && p.z === q.z
 }
 
 function reversed({ x, y, z }: Point3): Point3 {

@@ -1,4 +1,5 @@
-import { areNear, type Box3, joinBoxes } from './box3.ts'
+import { areNear, type Box3, boxAround, joinBoxes } from './box3.ts'
+import { midpoint3, type Point3 } from './point3.ts'
 
 /** Two boxes by their places in their lists. */
 export type IndexPair = readonly [first: number, second: number]
@@ -10,8 +11,7 @@ export type IndexPair = readonly [first: number, second: number]
 export function nearAmong(boxes: readonly Box3[], reach: number): readonly IndexPair[] {
   const tree = boxTree(boxes)
   if (tree === undefined) return []
-  const pairs = nearPairs(tree, tree, reach).filter(([i, j]) => i !== j)
-  return inOrder(pairs.map(([i, j]): IndexPair => (i < j ? [i, j] : [j, i])))
+  return inOrder(nearPairs(tree, tree, reach).map(([i, j]): IndexPair => (i < j ? [i, j] : [j, i])))
 }
 
 /** The pairs of a box of the one list and a box of the other that come as near as `reach` (mm), in the order of the lists. */
@@ -21,30 +21,38 @@ export function nearBetween(a: readonly Box3[], b: readonly Box3[], reach: numbe
   return first === undefined || second === undefined ? [] : inOrder(nearPairs(first, second, reach))
 }
 
-type Node = { readonly box: Box3 } & (
-  | { readonly kind: 'leaf'; readonly index: number }
-  | { readonly kind: 'fork'; readonly nodes: readonly [Node, Node] }
-)
+type Node = Leaf | Fork
+type Leaf = { readonly kind: 'leaf'; readonly box: Box3; readonly places: readonly Place[] }
+type Fork = { readonly kind: 'fork'; readonly box: Box3; readonly nodes: readonly [Node, Node] }
+
+/** A box, and where it stands in its list. */
+type Place = { readonly index: number; readonly box: Box3 }
+
+/** So few boxes are asked one by one sooner than they are sorted: most parts have no more. */
+const mostInLeaf = 8
 
 /** A tree that halves its boxes by their middles along the axis in which these spread farthest. */
 function boxTree(boxes: readonly Box3[]): Node | undefined {
-  const middles = boxes.map(({ low, high }) => ({
-    x: (low.x + high.x) / 2,
-    y: (low.y + high.y) / 2,
-    z: (low.z + high.z) / 2,
-  }))
-  const grow = (indices: readonly number[]): Node => {
-    const [index] = indices
-    if (indices.length === 1) return { kind: 'leaf', index: index!, box: boxes[index!]! }
-    const spread = joinBoxes(indices.map(i => ({ low: middles[i]!, high: middles[i]! })))
-    const wide = (axis: 'x' | 'y' | 'z') => spread.high[axis] - spread.low[axis]
-    const axis = (['x', 'y', 'z'] as const).reduce((best, next) => (wide(next) > wide(best) ? next : best))
-    const sorted = indices.toSorted((i, j) => middles[i]![axis] - middles[j]![axis] || i - j)
-    const half = sorted.length >> 1
-    const nodes = [grow(sorted.slice(0, half)), grow(sorted.slice(half))] as const
-    return { kind: 'fork', nodes, box: joinBoxes(nodes.map(({ box }) => box)) }
-  }
-  return boxes.length === 0 ? undefined : grow(boxes.map((_, i) => i))
+  return boxes.length === 0 ? undefined : grow(boxes.map((box, index) => ({ index, box })))
+}
+
+function grow(places: readonly Place[]): Node {
+  const box = joinBoxes(places.map(place => place.box))
+  if (places.length <= mostInLeaf) return { kind: 'leaf', places, box }
+  const spread = boxAround(places.map(middle))
+  const wide = (axis: Axis) => spread.high[axis] - spread.low[axis]
+  const axis = axes.reduce((best, next) => (wide(next) > wide(best) ? next : best))
+  const sorted = places.toSorted((a, b) => middle(a)[axis] - middle(b)[axis] || a.index - b.index)
+  const half = sorted.length >> 1
+  return { kind: 'fork', nodes: [grow(sorted.slice(0, half)), grow(sorted.slice(half))], box }
+}
+
+type Axis = keyof Point3
+
+const axes: readonly Axis[] = ['x', 'y', 'z']
+
+function middle({ box: { low, high } }: Place): Point3 {
+  return midpoint3(low, high)
 }
 
 function nearPairs(a: Node, b: Node, reach: number): IndexPair[] {
@@ -52,7 +60,7 @@ function nearPairs(a: Node, b: Node, reach: number): IndexPair[] {
   const visit = (p: Node, q: Node): void => {
     if (!areNear(p.box, q.box, reach)) return
     if (p.kind === 'leaf') {
-      if (q.kind === 'leaf') found.push([p.index, q.index])
+      if (q.kind === 'leaf') findInLeaves(p, q, reach, found)
       else for (const node of q.nodes) visit(p, node)
     } else if (q.kind === 'leaf') for (const node of p.nodes) visit(node, q)
     else if (p === q) {
@@ -64,6 +72,16 @@ function nearPairs(a: Node, b: Node, reach: number): IndexPair[] {
   }
   visit(a, b)
   return found
+}
+
+/** Of a leaf with itself each pair once. */
+function findInLeaves(p: Leaf, q: Leaf, reach: number, found: IndexPair[]): void {
+  for (const one of p.places) {
+    for (const other of q.places) {
+      if (p === q && other.index <= one.index) continue
+      if (areNear(one.box, other.box, reach)) found.push([one.index, other.index])
+    }
+  }
 }
 
 function inOrder(pairs: readonly IndexPair[]): readonly IndexPair[] {

@@ -1,5 +1,6 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Body } from './body.ts'
+import { areNear } from './box3.ts'
 import { cross, dot, length, minus, type Point3, squareTo, times, unit3 } from './point3.ts'
 import { type Corner, mix, nearestOfHull, type Simplex } from './simplex.ts'
 
@@ -29,6 +30,7 @@ export function apart(
   b: Body,
   { maxDeviation, reach = Infinity }: { readonly maxDeviation: number; readonly reach?: number },
 ): Apart | undefined {
+  if (!areNear(a.box, b.box, reach)) return undefined
   let simplex = nearestOfHull([cornerToward(a, b, minus(middle(b), middle(a)))])
   let atLeast = 0
   for (let round = 0; round < mostRounds; round++) {

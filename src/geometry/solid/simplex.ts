@@ -38,9 +38,10 @@ export function nearestOfHull(corners: readonly Corner[]): Simplex {
   let best: Simplex | undefined
   let least = Infinity
   for (const subset of subsets) {
-    if (subset.at(-1)! >= corners.length) continue
+    // the places rise within a subset
+    if (subset[subset.length - 1]! >= corners.length) continue
     const own = subset.map(i => corners[i]!)
-    const shares = footShares(own.map(({ at }) => at))
+    const shares = footShares(own)
     if (shares === undefined) continue
     const nearest = mix(own, shares, 'at')
     const square = dot(nearest, nearest)
@@ -54,43 +55,74 @@ export function nearestOfHull(corners: readonly Corner[]): Simplex {
 
 /** The point of the one or the other body that a simplex's nearest point comes from. */
 export function mix(corners: readonly Corner[], shares: readonly number[], of: keyof Corner): Point3 {
-  let [x, y, z] = [0, 0, 0]
-  corners.forEach((corner, i) => {
+  let x = 0
+  let y = 0
+  let z = 0
+  for (let i = 0; i < corners.length; i++) {
+    const p = corners[i]![of]
     const share = shares[i]!
-    x += corner[of].x * share
-    y += corner[of].y * share
-    z += corner[of].z * share
-  })
+    x += p.x * share
+    y += p.y * share
+    z += p.z * share
+  }
   return { x, y, z }
 }
 
-/** The foot of the origin on the point, line, plane or space of some points, in shares; none where it lies outside them. */
-function footShares(points: readonly Point3[]): readonly number[] | undefined {
-  const [a, ...others] = points as [Point3, ...Point3[]]
-  const edges = others.map(p => minus(p, a))
-  const solved = solve(edges, a)
-  if (solved === undefined) return undefined
-  const shares = [1 - solved.reduce((sum, share) => sum + share, 0), ...solved]
-  return shares.every(share => share >= 0) ? shares : undefined
+/**
+ * The foot of the origin on the point, line, plane or space of some corners, in shares; none where it lies outside them.
+ *
+ * With the edges from the first corner `a`, the shares s are those for which `a + Σ s·edge` is square to every edge, by
+ * Cramer's rule. Written out for each number of edges: this is the innermost step of all that is asked about solids.
+ */
+function footShares(corners: readonly Corner[]): readonly number[] | undefined {
+  const a = corners[0]!.at
+  if (corners.length === 1) return [1]
+  const e = minus(corners[1]!.at, a)
+  const ee = dot(e, e)
+  const ae = -dot(e, a)
+  if (corners.length === 2) {
+    const s = ae / ee
+    return ee > 0 ? ifWithin([1 - s, s]) : undefined
+  }
+  const f = minus(corners[2]!.at, a)
+  const ef = dot(e, f)
+  const ff = dot(f, f)
+  const af = -dot(f, a)
+  if (corners.length === 3) {
+    const whole = ee * ff - ef * ef
+    const s = (ae * ff - ef * af) / whole
+    const t = (ee * af - ae * ef) / whole
+    return whole > 0 ? ifWithin([1 - (s + t), s, t]) : undefined
+  }
+  const g = minus(corners[3]!.at, a)
+  const eg = dot(e, g)
+  const fg = dot(f, g)
+  const gg = dot(g, g)
+  const ag = -dot(g, a)
+  const whole = determinant(ee, ef, eg, ef, ff, fg, eg, fg, gg)
+  const s = determinant(ae, ef, eg, af, ff, fg, ag, fg, gg) / whole
+  const t = determinant(ee, ae, eg, ef, af, fg, eg, ag, gg) / whole
+  const u = determinant(ee, ef, ae, ef, ff, af, eg, fg, ag) / whole
+  return whole > 0 ? ifWithin([1 - (s + t + u), s, t, u]) : undefined
 }
 
-/** The shares s of the edges for which `a + Σ s·edge` is square to every edge, by Cramer's rule. */
-function solve(edges: readonly Point3[], a: Point3): readonly number[] | undefined {
-  const m = edges.map(e => edges.map(f => dot(e, f)))
-  const right = edges.map(e => -dot(e, a))
-  const whole = determinant(m)
-  if (!(whole > 0)) return edges.length === 0 ? [] : undefined
-  return edges.map((_, i) => determinant(m.map((row, r) => row.with(i, right[r]!))) / whole)
+/** The shares, where none is negative. */
+function ifWithin(shares: readonly number[]): readonly number[] | undefined {
+  for (let i = 0; i < shares.length; i++) if (!(shares[i]! >= 0)) return undefined
+  return shares
 }
 
-function determinant(m: readonly (readonly number[])[]): number {
-  const [a, b, c] = m
-  if (a === undefined) return 1
-  if (b === undefined) return a[0]!
-  if (c === undefined) return a[0]! * b[1]! - a[1]! * b[0]!
-  return (
-    a[0]! * (b[1]! * c[2]! - b[2]! * c[1]!) -
-    a[1]! * (b[0]! * c[2]! - b[2]! * c[0]!) +
-    a[2]! * (b[0]! * c[1]! - b[1]! * c[0]!)
-  )
+/** Of a matrix by its rows. */
+function determinant(
+  a: number,
+  b: number,
+  c: number,
+  d: number,
+  e: number,
+  f: number,
+  g: number,
+  h: number,
+  i: number,
+): number {
+  return a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g)
 }
