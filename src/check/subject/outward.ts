@@ -8,7 +8,7 @@ import { type Apart, apart } from '../../geometry/solid/separation.ts'
 import { mouthDepth } from '../../model/bore/mouth.ts'
 import { isPlain } from '../../model/feature.ts'
 import { type Bored, distanceAlong, planeOf } from '../../model/inside/bored.ts'
-import { isWood, type Wall, type Wood, wallDeviation } from '../../model/inside/walls.ts'
+import { isSquareToFaces, isWood, type Wall, type Wood, wallDeviation } from '../../model/inside/walls.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { isAtEnd } from './encounters.ts'
 import { isSeenOutside, type Seen, woodSeenBetween } from './seen.ts'
@@ -40,7 +40,10 @@ export function outwardOf(
   reach: number,
 ): readonly Outward[] {
   // holes that go straight in run along all of the sides, and these have nothing to be asked then
-  const walls = wood.walls.filter(wall => bores.some(bored => !isSeenOnTheFace(bored, wall)))
+  const straight = bores.every(({ feature, axis }) => isPlain(feature.shape) && isSquareToFaces(axis.into))
+  const walls = (straight ? wood.faces : wood.walls).filter(wall =>
+    bores.some(bored => !isSeenOnTheFace(bored, wall)),
+  )
   return nearBetween(
     bores.map(({ box }) => box),
     walls.map(({ body }) => body.box),

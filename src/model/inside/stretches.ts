@@ -4,7 +4,7 @@ import { dot, type Point3, times } from '../../geometry/solid/point3.ts'
 import { type Cone, type Plane3, reachOf, section } from '../../geometry/solid/ring.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { type Axis, pointAlong } from '../bore/axis.ts'
-import type { Wall, Wood } from './walls.ts'
+import { isSquareToFaces, type Wall, type Wood } from './walls.ts'
 
 /** Where an axis goes through the outside of the wood, in millimetres along it. */
 export type Crossing = { readonly distance: number; readonly wall: Wall }
@@ -13,8 +13,9 @@ export type Crossing = { readonly distance: number; readonly wall: Wall }
 export type Stretch = { readonly from: Crossing; readonly to: Crossing }
 
 /** The stretches of wood that an axis goes through from where it begins, in its order. Notches and cut-outs are air. */
-export function stretchesAlong({ walls, regions, thickness }: Wood, axis: Axis): readonly Stretch[] {
-  const crossings = walls
+export function stretchesAlong(wood: Wood, axis: Axis): readonly Stretch[] {
+  const { regions, thickness } = wood
+  const crossings = (isSquareToFaces(axis.into) ? wood.faces : wood.walls)
     .flatMap((wall): Crossing[] => {
       const distance = distanceTo(wall.plane, axis)
       if (distance === undefined || distance < -coincident) return []

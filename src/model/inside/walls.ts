@@ -33,6 +33,9 @@ export type Wall = {
 export type Wood = {
   readonly regions: readonly Region[]
   readonly thickness: number
+  /** Front and back; of a part that is cut away whole there is no outside. */
+  readonly faces: readonly Wall[]
+  /** The faces and what stands upright round them. */
   readonly walls: readonly Wall[]
   /** Planes that all the wood lies on the inner side of: front, back and those straight edges that no part of the outline lies beyond. */
   readonly bounds: readonly Plane3[]
@@ -44,14 +47,25 @@ export const wallDeviation = printable / 5
 export function woodOf(solid: Solid): Wood {
   const { thickness } = extentOf(solid)
   const { regions, cuts } = regionsOf(solid)
-  const upright = regions.flatMap(region => {
-    const { outer, holes } = orientRegion(region)
-    return [outer, ...holes].flatMap(contour => wallsAround(contour, thickness, cuts))
-  })
-  // of a part that is cut away whole there is no outside either
   const faces = regions.length === 0 ? [] : frontAndBack(regions, thickness)
   const bounds = [...faces.map(({ plane }) => plane), ...convexEdges(solid.outline)]
-  return { regions, thickness, walls: [...faces, ...upright], bounds }
+  let walls: readonly Wall[] | undefined
+  return {
+    regions,
+    thickness,
+    faces,
+    // curves have many, and who bores straight from front to back asks for none of them
+    get walls() {
+      walls ??= [...faces, ...uprightWalls(regions, thickness, cuts)]
+      return walls
+    },
+    bounds,
+  }
+}
+
+/** Whether a direction leads straight from front to back or the other way, along all that stands upright. */
+export function isSquareToFaces({ x, y }: Point3): boolean {
+  return x === 0 && y === 0
 }
 
 /** Whether there is wood at a place, its outside included, before anything is bored or sunk into it. */
@@ -120,6 +134,17 @@ function frontAndBack(regions: readonly Region[], thickness: number): readonly W
   ]
 }
 
+function uprightWalls(
+  regions: readonly Region[],
+  thickness: number,
+  cuts: ReadonlyMap<string, Placed>,
+): readonly Wall[] {
+  return regions.flatMap(region => {
+    const { outer, holes } = orientRegion(region)
+    return [outer, ...holes].flatMap(contour => wallsAround(contour, thickness, cuts))
+  })
+}
+
 /** The contour has the wood on its left. */
 function wallsAround(
   { segments }: Contour,
@@ -160,5 +185,5 @@ class UprightWall implements Wall {
 export function planeThrough(from: Point, to: Point): Plane3 {
   const size = Math.hypot(to.x - from.x, to.y - from.y)
   const normal: Point3 = { x: (to.y - from.y) / size, y: (from.x - to.x) / size, z: 0 }
-  return { normal, offset: dot(normal, { ...from, z: 0 }) }
+  return { normal, offset: normal.x * from.x + normal.y * from.y }
 }
