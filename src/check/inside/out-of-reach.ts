@@ -12,7 +12,6 @@ import { coincident } from '../../number/tolerance.ts'
 import { count, isOfRow, mm, placeOfCut, placeOfFeature, wordFor } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
 import type { PartAtHand } from '../subject/subject.ts'
-import { sticksOut } from '../wood/sticks-out.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 
 /** A cut that no straight bit gets to, or that begins where there is no wood. */
@@ -54,7 +53,7 @@ type Away = {
 /** Holes that begin where there is no wood. What sticks out of its face has a rule of its own. */
 function boresAway({ inside, planes }: PartAtHand): readonly Away[] {
   const off: ReadonlySet<Placed> = new Set(
-    planes.flatMap(plane => plane.cuts.filter(cut => sticksOut(plane, cut)).map(({ feature }) => feature)),
+    planes.flatMap(({ out }) => [...out.keys()].map(({ feature }) => feature)),
   )
   const away = inside.bores.flatMap(({ feature, stretches }): Away[] => {
     const first = stretches[0]

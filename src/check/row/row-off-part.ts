@@ -3,7 +3,6 @@ import { count, isOfRow, mm, placeOfCut, wordForRow } from '../place.ts'
 import type { Rule } from '../rule.ts'
 import type { Cut } from '../subject/cut.ts'
 import { edgeName } from '../subject/edge-name.ts'
-import { sticksOut } from '../wood/sticks-out.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 
 /** A row, grid or circle of holes that leads off the part: how many holes, and how far the farthest. */
@@ -12,7 +11,7 @@ export const rowOffPart: Rule<'row-off-part'> = {
     parts.flatMap(({ part, planes }) => {
       const off = planes.flatMap(plane =>
         plane.cuts.flatMap((cut): { cut: Cut; by: number; beyond: string }[] => {
-          const out = isOfRow(cut.feature) ? sticksOut(plane, cut) : undefined
+          const out = isOfRow(cut.feature) ? plane.out.get(cut) : undefined
           return out === undefined ? [] : [{ cut, by: out.by, beyond: edgeName(plane.face, out.beyond) }]
         }),
       )

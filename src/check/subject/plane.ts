@@ -1,5 +1,6 @@
 import { type Side, sides } from '../../finding/side.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
+import type { Protrusion } from '../../geometry/measure/protrusion.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
@@ -8,6 +9,7 @@ import { isPlaced } from '../../model/feature.ts'
 import { silhouette } from '../../model/finished-outline.ts'
 import type { Face, Part } from '../../model/part.ts'
 import { coincident } from '../../number/tolerance.ts'
+import { stickingOut } from '../wood/sticks-out.ts'
 import { type Cut, cutOf, type Taking, takesWood } from './cut.ts'
 import { type Eased, isEasing } from './eased.ts'
 import { type Piled, pilesOf } from './piles.ts'
@@ -24,6 +26,8 @@ export type Plane = {
   readonly wood: readonly Region[]
   /** Everything but what eases an edge. */
   readonly cuts: readonly Cut[]
+  /** Those that stick out of the blank, with how far and past which edge. */
+  readonly out: ReadonlyMap<Cut, Protrusion>
   /** The same without what stands piled on one spot, and the piles. */
   readonly piled: Piled
   readonly eased: readonly Eased[]
@@ -48,6 +52,7 @@ export function planesOf(part: Part): readonly Plane[] {
     blank: drawn.outline,
     wood: silhouette(drawn),
     cuts,
+    out: stickingOut(cuts, drawn.outline),
     piled: pilesOf(cuts),
     eased,
   }
@@ -64,7 +69,8 @@ function edgePlanes(part: Part, features: readonly Taking[], notches: readonly C
     const depth = depthUnder(face.id, { length: length.mm, width: width.mm, thickness: thickness.mm })
     const cuts = own.map(feature => cutOf(feature, depth))
     const wood = woodOfEdge(part, face, notches)
-    return [{ face, blank: face.region, wood, cuts, piled: pilesOf(cuts), eased: [] }]
+    const out = stickingOut(cuts, face.region)
+    return [{ face, blank: face.region, wood, cuts, out, piled: pilesOf(cuts), eased: [] }]
   })
 }
 

@@ -1,6 +1,5 @@
 import type { Placed } from '../../model/feature.ts'
 import { woodBetween } from '../wood/apart.ts'
-import { sticksOut } from '../wood/sticks-out.ts'
 import { areSeenTogether, type Cut } from './cut.ts'
 import type { Plane } from './plane.ts'
 
@@ -24,5 +23,5 @@ export function woodSeenBetween(seen: Seen, a: Placed, b: Placed): number | unde
 /** Whether a cut sticks out of its face. */
 export function isSeenOutside(seen: Seen, feature: Placed): boolean {
   const found = seen.get(feature)
-  return found !== undefined && sticksOut(found.plane, found.cut) !== undefined
+  return found?.plane.out.has(found.cut) ?? false
 }

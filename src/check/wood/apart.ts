@@ -1,3 +1,5 @@
+import { middleOfBounds } from '../../geometry/measure/bounds.ts'
+import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
 import { contourSeparation, regionSeparation } from '../../geometry/measure/separation.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
 import { distance } from '../../geometry/shape/point.ts'
@@ -28,8 +30,15 @@ function layersApart(a: Cut, b: Cut): number {
   return regionSeparation(a.region, b.region).distance
 }
 
-/** How much wood is between a cut and the nearest edge of the wood that it lies in. */
-export function woodToEdge({ region }: Cut, wood: readonly Region[]): number {
+/**
+ * How much wood is between a cut and the nearest edge of the wood that it lies in: exact where it is less than `upTo`
+ * (mm). A cut that lies farther inside is told so by the circle round its box.
+ */
+export function woodToEdge({ region, bounds }: Cut, wood: readonly Region[], upTo: number): number {
+  const middle = middleOfBounds(bounds)
+  const around = distance(middle, { x: bounds.right, y: bounds.top })
+  const atLeast = Math.min(...wood.map(one => (nearestOnRegion(one, middle)?.distance ?? 0) - around))
+  if (atLeast >= upTo) return atLeast
   const contours = wood.flatMap(({ outer, holes }) => [outer, ...holes])
   return Math.min(...contours.map(contour => contourSeparation(region.outer, contour).distance))
 }

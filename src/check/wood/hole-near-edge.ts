@@ -12,7 +12,6 @@ import { edgeName } from '../subject/edge-name.ts'
 import type { Plane } from '../subject/plane.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
-import { sticksOut } from './sticks-out.ts'
 
 /** A hole whose rim leaves too little wood to the edge of the part, a notch's edge included, and a bevelled or eased one at the hole's depth. */
 export const holeNearEdge: Rule<'hole-near-edge'> = {
@@ -62,7 +61,7 @@ function nearEdge(plane: Plane, cut: HoleCut, workshop: Workshop): readonly Near
   if (clear < -coincident || clear >= limit - coincident) return []
   if (clear <= coincident && (rimToEdge(blank, cut)?.clear ?? 0) > coincident) return []
   // of an ellipse that reaches the edge it is not known how far it goes past
-  if (clear <= coincident && cut.disc === undefined && sticksOut(plane, cut) !== undefined) return []
+  if (clear <= coincident && cut.disc === undefined && plane.out.has(cut)) return []
   const contour = [around.outer, ...around.holes][nearest.contour]!
   return [{ cut, clear, limit, edge: edgeName(face, contour.segments[nearest.segment]!.tag) }]
 }

@@ -34,7 +34,7 @@ function narrowNecks(
 ): readonly FindingOf<'neck-too-narrow'>[] {
   const wood = planes[0]?.wood ?? []
   const narrow = wood
-    .flatMap(region => [...necksOf(part, region), ...wallOf(region)])
+    .flatMap(region => [...necksOf(part, region, workshop.neck), ...wallOf(region)])
     .map(neck => ({ ...neck, limit: neckLimit(neck.slant, workshop.neck) }))
     .filter(({ width, limit }) => width < limit - coincident)
   return worstOfEach(
@@ -55,16 +55,16 @@ function narrowNecks(
  * The narrowest neck, and the narrowest that runs more across the grain than along it, which may be wider and yet
  * weaker. A rectangle is as narrow as it is wide, and whoever asks for a thin strip knows it.
  */
-function necksOf(part: Part, { outer }: Region): readonly Found[] {
+function necksOf(part: Part, { outer }: Region, limits: NeckLimits): readonly Found[] {
   if (outer.segments.length <= 4) return []
+  const region = { outer, holes: [] }
+  const narrowest = narrowestNeck(region)
+  // where the narrowest is wide enough for any grain, all are
+  if (narrowest === undefined || narrowest.width >= Math.max(limits.along, limits.across)) return []
   const { across, grain } = bestLie(part)
   const slantOf = (direction: number) => Math.asin(Math.min(1, Math.abs(Math.sin(direction - grain))))
-  const region = { outer, holes: [] }
   const own = across - coincident
-  return [
-    narrowestNeck(region),
-    narrowestNeck(region, direction => slantOf(direction) < Math.PI / 4),
-  ].flatMap(neck =>
+  return [narrowest, narrowestNeck(region, direction => slantOf(direction) < Math.PI / 4)].flatMap(neck =>
     neck !== undefined && neck.width < own
       ? [{ at: neck.at, width: neck.width, slant: slantOf(neck.direction) }]
       : [],

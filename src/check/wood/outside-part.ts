@@ -10,7 +10,6 @@ import { shapeBounds } from '../../model/shape-bounds.ts'
 import { isOfRow, mm, placeOfFeature, wordFor } from '../place.ts'
 import type { Rule } from '../rule.ts'
 import { edgeName } from '../subject/edge-name.ts'
-import { sticksOut } from './sticks-out.ts'
 
 /** A hole, slot, groove, cut-out, notch or engraving that sticks out of the part: by how much, and past which edge. */
 export const outsidePart: Rule<'outside-part'> = {
@@ -20,7 +19,7 @@ export const outsidePart: Rule<'outside-part'> = {
       ...planes.flatMap(plane =>
         plane.cuts.flatMap((cut): FindingOf<'outside-part'>[] => {
           // holes of a row are the row's own rule's business
-          const out = isOfRow(cut.feature) ? undefined : sticksOut(plane, cut)
+          const out = isOfRow(cut.feature) ? undefined : plane.out.get(cut)
           if (out === undefined) return []
           return [
             {

@@ -10,10 +10,18 @@ import type { Arc } from '../../geometry/shape/segment.ts'
 import { spans } from '../../geometry/shape/span.ts'
 import { coincident } from '../../number/tolerance.ts'
 import { type Cut, isHole } from '../subject/cut.ts'
-import type { Plane } from '../subject/plane.ts'
 
-/** How far a cut sticks out of the wood and past which edge; nothing where it does not. */
-export function sticksOut({ blank }: Plane, cut: Cut): Protrusion | undefined {
+/** The cuts that stick out of the wood that they are cut into, with how far and past which edge. */
+export function stickingOut(cuts: readonly Cut[], blank: Region): ReadonlyMap<Cut, Protrusion> {
+  const out = new Map<Cut, Protrusion>()
+  for (const cut of cuts) {
+    const found = sticksOut(cut, blank)
+    if (found !== undefined) out.set(cut, found)
+  }
+  return out
+}
+
+function sticksOut(cut: Cut, blank: Region): Protrusion | undefined {
   // a strip along an edge is as wide as the wood, and where it is not the model has said so
   if (cut.feature.shape.kind === 'rebate') return undefined
   if (cut.disc) return discProtrusion(cut.disc.centre, cut.disc.radius, blank)

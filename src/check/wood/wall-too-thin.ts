@@ -13,7 +13,6 @@ import { woodBetween, woodToEdge } from './apart.ts'
 import { clearBeside, clearInWords, severityOfThin } from './limits.ts'
 import { nearPairs } from './pairs.ts'
 import { crossOnPurpose, isRun, woodBeside } from './runs.ts'
-import { sticksOut } from './sticks-out.ts'
 
 /** Too little wood between two cuts, or between a slot or cut-out and the edge of the part. */
 export const wallTooThin: Rule<'wall-too-thin'> = {
@@ -67,7 +66,7 @@ function thinWalls(
 
 /** To the edge of the part, or to a bevel or an eased edge where that comes nearer. */
 function woodToEdges({ wood, eased }: Plane, cut: Cut, limit: number): number {
-  const toEdge = isRun(cut) ? woodBeside(cut, wood, 2 * limit) : woodToEdge(cut, wood)
+  const toEdge = isRun(cut) ? woodBeside(cut, wood, 2 * limit) : woodToEdge(cut, wood, limit)
   const slopes = isRun(cut) ? [] : eased.filter(edge => shareDepth(cut, edge))
   const near = slopes.map(edge => woodToEased(cut, edge))
   return Math.min(toEdge, ...near)
@@ -96,6 +95,6 @@ function besideEdges(plane: Plane, workshop: Workshop): readonly Wall[] {
     const measured = woodToEdges(plane, first, limit)
     // a slot that runs out at an end is open there, and one that sticks out has a rule of its own
     const thin = measured > coincident && measured < limit - coincident
-    return thin && sticksOut(plane, first) === undefined ? [{ first, measured, limit }] : []
+    return thin && !plane.out.has(first) ? [{ first, measured, limit }] : []
   })
 }
