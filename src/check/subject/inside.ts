@@ -53,6 +53,6 @@ export function insideOf({ drawn }: Part, planes: readonly Plane[], workshop: Wo
     encounters,
     hollowsNear: hollowsNear(hollows.filter(stands), wood, workshop.wall),
     pairs: new Set(encounters.map(({ first, second }) => pairName(first.feature, second.feature))),
-    outward: outwardOf(bores, wood, seen, reach),
+    outward: outwardOf(bores, wood, seen, workshop),
   }
 }

@@ -10,6 +10,8 @@ import { isPlain } from '../../model/feature.ts'
 import { type Bored, distanceAlong, planeOf } from '../../model/inside/bored.ts'
 import { isSquareToFaces, isWood, type Wall, type Wood, wallDeviation } from '../../model/inside/walls.ts'
 import { coincident } from '../../number/tolerance.ts'
+import type { Workshop } from '../../workshop/workshop.ts'
+import { clearBesideHole } from '../wood/limits.ts'
 import { isAtEnd } from './encounters.ts'
 import { isSeenOutside, type Seen, woodSeenBetween } from './seen.ts'
 
@@ -32,12 +34,12 @@ export type Outward = {
 /** Half a right angle: less than that from square is ahead. */
 const aheadAbove = Math.SQRT1_2
 
-/** Every hole with every wall that it is as near to as `reach` (mm), in the order of the plan. */
+/** Every hole with every wall that it comes nearer to than a hole as wide ought to, in the order of the plan. */
 export function outwardOf(
   bores: readonly Bored[],
   wood: Wood,
   seen: Seen,
-  reach: number,
+  workshop: Workshop,
 ): readonly Outward[] {
   // holes that go straight in run along all of the sides, and these have nothing to be asked then
   const straight = bores.every(({ feature, axis }) => isPlain(feature.shape) && isSquareToFaces(axis.into))
@@ -47,10 +49,15 @@ export function outwardOf(
   return nearBetween(
     bores.map(({ box }) => box),
     walls.map(({ body }) => body.box),
-    reach,
+    Math.max(0, ...bores.map(bored => reachOf(bored, workshop))),
   )
-    .flatMap(([i, j]) => outward(bores[i]!, walls[j]!, wood, reach))
+    .flatMap(([i, j]) => outward(bores[i]!, walls[j]!, wood, reachOf(bores[i]!, workshop)))
     .filter(found => !isSeen(found, seen))
+}
+
+/** The most wood (mm) that is asked for round a hole; the flat walls that stand for an arc may lie a little beyond it. */
+function reachOf({ radius }: Bored, workshop: Workshop): number {
+  return Math.max(workshop.clear.underPoint, clearBesideHole(2 * radius, workshop)) + wallDeviation
 }
 
 function outward(bored: Bored, wall: Wall, wood: Wood, reach: number): readonly Outward[] {

@@ -2,6 +2,7 @@ import type { Body } from '../../geometry/solid/body.ts'
 import { type Box3, joinBoxes } from '../../geometry/solid/box3.ts'
 import { cutCone } from '../../geometry/solid/cut-cone.ts'
 import { along, dot, minus } from '../../geometry/solid/point3.ts'
+import { isWithin } from '../../geometry/solid/polyhedron.ts'
 import type { Cone, Plane3 } from '../../geometry/solid/ring.ts'
 import type { BitTip } from '../../workshop/workshop.ts'
 import { type Axis, axisOf } from '../bore/axis.ts'
@@ -50,12 +51,19 @@ export function boredOf(solid: Solid, wood: Wood, feature: BoreFeature, bits: Bi
   const cones = conesOf(bore, axis, depth, through ? undefined : tipOf(bore, bits))
   const cut = (cone: Cone, planes: readonly Plane3[]): Body | undefined =>
     cutCone(cone, [entry, ...planes], wallDeviation)
-  const pieces = cones.flatMap(({ of, cone }) => asPiece(of, cut(cone, [])))
-  const inWood = cones.flatMap(({ of, cone }) =>
-    spansOf(cone, of === 'side' ? stretches : []).flatMap(planes =>
-      asPiece(of, cut(cone, [...wood.bounds, ...planes])),
-    ),
-  )
+  const pieces: BoredPiece[] = []
+  const inWood: BoredPiece[] = []
+  for (const { of, cone } of cones) {
+    const piece = cut(cone, [])
+    if (piece === undefined) continue
+    pieces.push({ of, body: piece })
+    for (const span of spansOf(cone, of === 'side' ? stretches : [])) {
+      const planes = [...wood.bounds, ...span]
+      // what stops inside the wood is all of it there
+      const body = planes.every(plane => isWithin(piece, plane)) ? piece : cut(cone, planes)
+      if (body !== undefined) inWood.push({ of, body })
+    }
+  }
   return {
     feature,
     face,
@@ -80,10 +88,6 @@ export function planeOf({ pose: { origin, out } }: Face): Plane3 {
 /** How far along the axis a place lies, in millimetres. */
 export function distanceAlong({ from, into }: Axis, p: { x: number; y: number; z: number }): number {
   return dot(minus(p, from), into)
-}
-
-function asPiece(of: BoredPiece['of'], body: Body | undefined): readonly BoredPiece[] {
-  return body === undefined ? [] : [{ of, body }]
 }
 
 type NamedCone = { readonly of: BoredPiece['of']; readonly cone: Cone }

@@ -7,9 +7,10 @@ import type { Contour, Region } from '../../geometry/shape/contour.ts'
 import { mirrorAcross } from '../../geometry/shape/matrix.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { type Segment, withTag } from '../../geometry/shape/segment.ts'
+import { spans } from '../../geometry/shape/span.ts'
 import { transformRegion } from '../../geometry/shape/transform.ts'
 import { type Body, hullOfPoints } from '../../geometry/solid/body.ts'
-import { dot, type Point3 } from '../../geometry/solid/point3.ts'
+import type { Point3 } from '../../geometry/solid/point3.ts'
 import type { Plane3 } from '../../geometry/solid/ring.ts'
 import { coincident, printable } from '../../number/tolerance.ts'
 import { isPlaced, type Placed } from '../feature.ts'
@@ -80,15 +81,21 @@ export function isWood({ regions, thickness }: Wood, p: Point3): boolean {
 /** The planes of the straight edges of an outline that have all of it on their inner side. */
 function convexEdges(outline: Region): readonly Plane3[] {
   const { segments } = counterClockwise(outline.outer)
-  const corners = segments.flatMap(s => (s.kind === 'line' ? [s.from] : arcChords(s, wallDeviation)))
-  return segments.flatMap(s => {
-    if (s.kind === 'arc') return []
-    const plane = planeThrough(s.from, s.to)
-    const isOuter = corners.every(
-      ({ x, y }) => dot(plane.normal, { x, y, z: 0 }) <= plane.offset + coincident,
-    )
+  return segments.flatMap(edge => {
+    if (edge.kind === 'arc') return []
+    const plane = planeThrough(edge.from, edge.to)
+    const isOuter = segments.every(s => reachOf(s, plane.normal) <= plane.offset + coincident)
     return isOuter ? [plane] : []
   })
+}
+
+/** How far an edge of the outline reaches in a direction, which is a unit vector: the greatest of `d · p` over its points. */
+function reachOf(s: Segment, { x, y }: Point3): number {
+  const ends = Math.max(x * s.from.x + y * s.from.y, x * s.to.x + y * s.to.y)
+  if (s.kind === 'line') return ends
+  const { centre, radius } = s
+  const bulge = x * centre.x + y * centre.y + radius
+  return bulge > ends && spans(s, { x: centre.x + x * radius, y: centre.y + y * radius }) ? bulge : ends
 }
 
 /** Edges that a cut leaves behind carry its name, by which it is found again. */
