@@ -14,13 +14,14 @@ export type Stretch = { readonly from: Crossing; readonly to: Crossing }
 
 /** The stretches of wood that an axis goes through from where it begins, in its order. Notches and cut-outs are air. */
 export function stretchesAlong(wood: Wood, axis: Axis): readonly Stretch[] {
-  const { regions, thickness } = wood
-  const crossings = (isSquareToFaces(axis.into) ? wood.faces : wood.walls)
+  // front and back have one outline: straight through them an axis meets both or none
+  const straight = isSquareToFaces(axis.into)
+  if (straight && !isInOutline(wood, axis.from)) return []
+  const crossings = (straight ? wood.faces : wood.walls)
     .flatMap((wall): Crossing[] => {
       const distance = distanceTo(wall.plane, axis)
       if (distance === undefined || distance < -coincident) return []
-      const at = pointAlong(axis, distance)
-      return isOn(wall, at, regions, thickness) ? [{ distance, wall }] : []
+      return straight || isOn(wall, pointAlong(axis, distance), wood) ? [{ distance, wall }] : []
     })
     .sort((a, b) => a.distance - b.distance)
   const stretches: Stretch[] = []
@@ -56,15 +57,19 @@ function distanceTo({ normal, offset }: Plane3, { from, into }: Axis): number | 
   return (offset - dot(normal, from)) / rate
 }
 
-function isOn({ surface, body }: Wall, at: Point3, regions: Wood['regions'], thickness: number): boolean {
-  if (typeof surface === 'string') return regions.some(region => pointInRegion(region, at) !== 'outside')
+function isOn({ surface, body }: Wall, at: Point3, wood: Wood): boolean {
+  if (typeof surface === 'string') return isInOutline(wood, at)
   const { low, high } = body.box
   return (
     at.z >= -coincident &&
-    at.z <= thickness + coincident &&
+    at.z <= wood.thickness + coincident &&
     at.x >= low.x - coincident &&
     at.x <= high.x + coincident &&
     at.y >= low.y - coincident &&
     at.y <= high.y + coincident
   )
+}
+
+function isInOutline({ regions }: Wood, at: Point3): boolean {
+  return regions.some(region => pointInRegion(region, at) !== 'outside')
 }
