@@ -1,11 +1,11 @@
 import type { Font } from '../text/font.ts'
-import { measureLine } from '../text/lay-out.ts'
+import { textWidth } from '../text/lay-out.ts'
 
 /**
  * A text cut down to what fits a width, with a sign that something is left out. Height and width in millimetres.
  */
 export function fitText(font: Font, text: string, height: number, width: number): string {
-  const widthOf = (s: string): number => measureLine(font, [s], height).width
+  const widthOf = (s: string): number => textWidth(font, s, height)
   if (text.length <= longestTried && widthOf(text) <= width) return text
   const letters = Array.from(text.slice(0, longestTried))
   let fits = 0

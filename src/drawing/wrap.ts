@@ -1,5 +1,5 @@
 import type { Font } from '../text/font.ts'
-import { measureLine } from '../text/lay-out.ts'
+import { textWidth } from '../text/lay-out.ts'
 import { fitText } from './fit-text.ts'
 
 /** Text broken at blanks into lines no wider than `width` millimetres; a single word that is wider is cut short. */
@@ -11,7 +11,7 @@ export function wrap(
   mostLines = 12,
 ): readonly string[] {
   // letters stand side by side without kerning, so widths add up
-  const widthOf = (piece: string): number => measureLine(font, [piece], height).width
+  const widthOf = (piece: string): number => textWidth(font, piece, height)
   const blank = widthOf(' ')
   const lines: string[] = []
   let line = ''

@@ -7,7 +7,7 @@ import type { Mark } from '../drawing/mark.ts'
 import type { Bounds } from '../geometry/shape/contour.ts'
 import type { Unit } from '../length/unit.ts'
 import type { Fonts } from '../text/fonts.ts'
-import { measureLine } from '../text/lay-out.ts'
+import { textWidth } from '../text/lay-out.ts'
 import type { Frame } from './frame.ts'
 import { mapWidth, type PageMap, pageMapMarks } from './page-map.ts'
 import { scaleBar, scaleBarReach } from './scale-bar.ts'
@@ -66,7 +66,7 @@ export function pageHead(
   const rule = box.bottom
   // the ink of the line's ends stays within the strip too
   const half = lineStyles.thin.width / 2
-  const widthOf = (words: string, height: number): number => measureLine(fonts.regular, [words], height).width
+  const widthOf = (words: string, height: number): number => textWidth(fonts.regular, words, height)
   const map = tile && {
     ...tile,
     box: mapBox(
@@ -161,7 +161,7 @@ function foot({ foot: box }: Frame, units: Unit, fonts: Fonts): readonly Mark[] 
   const bar = box.top - scaleBarReach
   const room = box.right - box.left
   const line = (choices: readonly string[], height: number, y: number): Mark => {
-    const fits = choices.find(words => measureLine(fonts.regular, [words], height).width <= room)
+    const fits = choices.find(words => textWidth(fonts.regular, words, height) <= room)
     const words = fits ?? fitText(fonts.regular, choices.at(-1)!, height, room)
     return textMark(text, [words], { x: box.left, y }, height)
   }

@@ -1,4 +1,5 @@
 import { drawnSign } from './drawn-sign.ts'
+import { type Extent, extentOf } from './extent.ts'
 import { type FontFile, readFontFile } from './font-file.ts'
 import { stackFraction, vulgarFraction } from './fraction.ts'
 import { drawnGlyph, type Glyph } from './glyph.ts'
@@ -17,11 +18,15 @@ export type Font = {
   /** One number over another. */
   readonly fraction: (over: string, under: string) => Spelled
   /** The blank between a whole number and its fraction, narrower than one between words. */
-  readonly thinSpace: Glyph
+  readonly thinSpace: Spelled
 }
 
 /** Glyphs with the names of the characters among them that had to be shown by their code: "U+4E2D". */
-export type Spelled = { readonly glyphs: readonly Glyph[]; readonly missing: readonly string[] }
+export type Spelled = {
+  readonly glyphs: readonly Glyph[]
+  readonly missing: readonly string[]
+  readonly extent: Extent
+}
 
 /**
  * The blank between a whole number and its fraction, as a part of the height of capitals: 0.16 of an em. Below
@@ -104,7 +109,7 @@ export function loadFont(files: readonly Uint8Array[]): Font {
       missing.push(name)
       for (const letter of `[${name}]`) glyphs.push(codeLetters.get(letter)!)
     }
-    return { glyphs, missing }
+    return { glyphs, missing, extent: extentOf(glyphs) }
   }
 
   const fractions = new Map<string, Spelled>()
@@ -114,20 +119,20 @@ export function loadFont(files: readonly Uint8Array[]): Font {
     if (ready !== undefined) return ready
     const above = spell(over)
     const below = spell(under)
-    const made: Spelled = {
-      glyphs: [stackFraction(above.glyphs, below.glyphs, main)],
-      missing: [...above.missing, ...below.missing],
-    }
+    const glyphs = [stackFraction(above.glyphs, below.glyphs, main)]
+    const missing = [...above.missing, ...below.missing]
+    const made = { glyphs, missing, extent: extentOf(glyphs) }
     fractions.set(key, made)
     return made
   }
 
+  const thinSpace = [drawnGlyph(' ', thinSpacePart * main.capHeight, [])]
   return {
     files,
     capHeight: main.capHeight,
     depth: -(required('p').ink?.bottom ?? 0),
     spell,
     fraction,
-    thinSpace: drawnGlyph(' ', thinSpacePart * main.capHeight, []),
+    thinSpace: { glyphs: thinSpace, missing: [], extent: extentOf(thinSpace) },
   }
 }

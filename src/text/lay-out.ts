@@ -1,5 +1,6 @@
 import { scaleBounds } from '../geometry/measure/bounds.ts'
 import type { Bounds } from '../geometry/shape/contour.ts'
+import { type Extent, extentOf } from './extent.ts'
 import type { Font, Spelled } from './font.ts'
 import type { Glyph } from './glyph.ts'
 import type { Words } from './words.ts'
@@ -46,25 +47,24 @@ export function layOut(font: Font, words: Words, capHeight: number): Laid {
 /** What {@link layOut} would make of a line, less the letters: sheets measure many more lines than they set. */
 export function measureLine(font: Font, words: Words, capHeight: number): Measured {
   const size = capHeight / font.capHeight
-  let x = 0
-  let left = Infinity
-  let bottom = Infinity
-  let right = -Infinity
-  let top = -Infinity
-  for (const { ink, advance } of glyphsOf(font, words)) {
-    if (ink !== undefined) {
-      left = Math.min(left, x + ink.left)
-      right = Math.max(right, x + ink.right)
-      bottom = Math.min(bottom, ink.bottom)
-      top = Math.max(top, ink.top)
-    }
-    x += advance
-  }
+  const { advance, left, right, bottom, top } = extentIn(font, words)
   const ascent = Math.max(font.capHeight, top)
   const descent = Math.max(font.depth, -bottom)
   const box =
     left <= right ? scaleBounds({ left, bottom, right, top }, size) : { left: 0, right: 0, bottom: 0, top: 0 }
-  return { size, width: x * size, ascent: ascent * size, descent: descent * size, box }
+  return { size, width: advance * size, ascent: ascent * size, descent: descent * size, box }
+}
+
+/** The width of a line that is one run of letters, in millimetres, as {@link measureLine} has it. */
+export function textWidth(font: Font, text: string, capHeight: number): number {
+  return font.spell(text).extent.advance * (capHeight / font.capHeight)
+}
+
+function extentIn(font: Font, words: Words): Extent {
+  const [first] = words
+  return words.length === 1 && typeof first === 'string'
+    ? font.spell(first).extent
+    : extentOf(glyphsOf(font, words))
 }
 
 /** The letters of a line in their order. */
@@ -84,7 +84,7 @@ function spelledAs(font: Font, word: Words[number]): readonly Spelled[] {
   if (typeof word === 'string') return [font.spell(word)]
   const fraction = font.fraction(word.over, word.under)
   if (word.whole === undefined) return [fraction]
-  return [font.spell(word.whole), { glyphs: [font.thinSpace], missing: [] }, fraction]
+  return [font.spell(word.whole), font.thinSpace, fraction]
 }
 
 /** The line as it reads when it is copied, codes included. */

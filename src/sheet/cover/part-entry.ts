@@ -4,7 +4,7 @@ import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import type { Model, Part } from '../../model/part.ts'
 import type { Fonts, Weight } from '../../text/fonts.ts'
-import { measureLine } from '../../text/lay-out.ts'
+import { measureLine, textWidth } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
 import { sizeWords, stockWords } from '../size-words.ts'
 import type { Block } from './block.ts'
@@ -24,7 +24,7 @@ export function partEntry(
   fonts: Fonts,
 ): Block {
   const room = width - picture.width - 2 * aside
-  const fits = (words: string): boolean => measureLine(fonts.regular, [words], lettering.medium).width <= room
+  const fits = (words: string): boolean => textWidth(fonts.regular, words, lettering.medium) <= room
   const line = (words: string, weight: Weight = 'regular'): Line => ({
     words: [fitText(fonts[weight], words, lettering.medium, room)],
     weight,

@@ -5,7 +5,7 @@ import { wrap } from '../../drawing/wrap.ts'
 import { wrapWords } from '../../drawing/wrap-words.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { measureLine } from '../../text/lay-out.ts'
+import { measureLine, textWidth } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { type Cell, type PlaceRow, placeLines } from './place-table.ts'
 
@@ -117,7 +117,7 @@ const leading = 0.8
 /** The column that letters stand in: one or two of any breadth, and from there to their words. */
 function widthOfLetters(lines: readonly KeyLine[], fonts: Fonts): number {
   const widths = lines.map(line =>
-    line.kind === 'entry' ? measureLine(fonts.bold, [line.letter], lettering.large).width : 0,
+    line.kind === 'entry' ? textWidth(fonts.bold, line.letter, lettering.large) : 0,
   )
   return Math.max(narrowestLetters, Math.max(...widths) + 2)
 }

@@ -10,7 +10,7 @@ import type { Placed } from '../../model/feature.ts'
 import type { Model, Part } from '../../model/part.ts'
 import { shapeBounds } from '../../model/shape-bounds.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { measureLine } from '../../text/lay-out.ts'
+import { measureLine, textWidth } from '../../text/lay-out.ts'
 import { plain, type Words } from '../../text/words.ts'
 import type { KeyEntry } from '../key/key-entry.ts'
 import { type EntryContext, entryWords, type SideName, setUpWords, sideNames } from '../key/key-words.ts'
@@ -68,14 +68,14 @@ export function placeLines(
   const headings = [`from the ${across.name}`, `from the ${along.name}`] as const
   const headingWidth = measureLine(fonts.regular, [headings[0]], lettering.medium).width
   const names = rows.map(({ name }) => fitText(fonts.regular, name, lettering.medium, widestName))
-  const nameWidth = Math.max(...names.map(name => measureLine(fonts.regular, [name], lettering.medium).width))
-  const letterWidth = (letter: string): number => measureLine(fonts.bold, [letter], lettering.large).width
+  const nameWidth = Math.max(...names.map(name => textWidth(fonts.regular, name, lettering.medium)))
+  const letterWidth = (letter: string): number => textWidth(fonts.bold, letter, lettering.large)
   const letterColumn = Math.max(
     narrowestLetters,
     2 + Math.max(...groups.map(({ entry }) => letterWidth(entry.letter))),
   )
   const heading = fitText(fonts.bold, title, lettering.medium, widestHeading)
-  const headingRoom = measureLine(fonts.bold, [heading], lettering.medium).width
+  const headingRoom = textWidth(fonts.bold, heading, lettering.medium)
   const second = Math.max(letterColumn + nameWidth, headingRoom) + columnGap
   const third = second + Math.max(headingWidth, ...rows.map(row => widthOf(row.across))) + columnGap
   const lines: TableLine[] = [
