@@ -25,7 +25,7 @@ export function isBetter(a: Pick<Grid, 'pages' | 'harm'>, b: Pick<Grid, 'pages' 
  * Cuts what is in `content` into the fewest pages, its rows independent of each other, so that a row is no longer than
  * what it shows. Blank tiles cost nothing.
  *
- * @returns nothing where the rows show already that the grid is no better than one that is known
+ * @returns nothing where some of the rows show already that the grid is no better than one that is known
  */
 export function chooseGrid(
   content: readonly Bounds[],
@@ -45,16 +45,18 @@ export function chooseGrid(
     { count: (from, to) => fewestTiles(inRow(from, to), across), most: fewestTiles(fromLeft, across) },
   )
   // no row has fewer pages than were counted for it, and its seams do harm besides
-  if (known !== undefined && !isBetter(rows, known)) return undefined
-  const cut = rows.stops.slice(1).map((top, i) => {
-    const bottom = rows.stops[i]!
-    return { bottom, top, ...cutRow(inRow(bottom, top), sparedIn(spares, bottom, top), across) }
-  })
-  return {
-    rows: cut.map(({ bottom, top, stops }) => ({ bottom, top, columns: stops })),
-    pages: cut.reduce((sum, { pages }) => sum + pages, 0),
-    harm: cut.reduce((sum, { harm }) => sum + harm, rows.harm),
+  let { pages, harm } = rows
+  const cut: Grid['rows'][number][] = []
+  for (let i = 0; i + 1 < rows.stops.length; i++) {
+    if (known !== undefined && !isBetter({ pages, harm }, known)) return undefined
+    const [bottom, top] = [rows.stops[i]!, rows.stops[i + 1]!]
+    const boxes = inRow(bottom, top)
+    const row = cutRow(boxes, sparedIn(spares, bottom, top), across)
+    pages += row.pages - fewestTiles(boxes, across)
+    harm += row.harm
+    cut.push({ bottom, top, columns: row.stops })
   }
+  return { rows: cut, pages, harm }
 }
 
 /** A row is cut only as far as it shows something. */
