@@ -57,16 +57,19 @@ export function cutAxis(axis: Axis, spared: readonly Spared[], pagesBetween: Pag
     const begins = beginsOf(axis, stops, j).filter(i => best[i] !== undefined)
     const pages = risingCounts(begins, i => pagesBetween.count(stops[i]!, to), pagesBetween.most)
     let chosen: Way | undefined
-    for (let k = 0; k < begins.length; k++) {
+    // from the farthest back: the nearer a stop, the more pages lead to it, and of equals the nearest is taken
+    for (let k = begins.length - 1; k >= 0; k--) {
       const i = begins[k]!
       const way = best[i]!
+      if (chosen !== undefined && way.pages > chosen.pages) break
       const toPages = way.pages + pages[k]!
       const toHarm = way.harm + harms[j]!
       const tiles = way.tiles + 1
       const uneven = way.uneven + (to - stops[i]!) ** 2
       if (
         chosen === undefined ||
-        (toPages - chosen.pages || toHarm - chosen.harm || tiles - chosen.tiles || uneven - chosen.uneven) < 0
+        (toPages - chosen.pages || toHarm - chosen.harm || tiles - chosen.tiles || uneven - chosen.uneven) <=
+          0
       )
         chosen = { pages: toPages, harm: toHarm, tiles, uneven, before: i }
     }

@@ -1,5 +1,6 @@
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
+import { asFarAsLookedAt } from '../as-far-as-looked-at.ts'
 import { grown, isClear } from './clear-space.ts'
 import type { Obstacles } from './obstacles.ts'
 
@@ -44,19 +45,28 @@ export type Suits = (middle: Point) => boolean
  * Points of a grid over `area`, the nearest to `wanted` first. At most about `most` of them, so that a large part
  * takes no longer than a small one.
  */
-export function spreadFrom(wanted: Point, area: Bounds, step: number, most = 2500): readonly Point[] {
-  const width = area.right - area.left
-  const height = area.top - area.bottom
-  const pitch = Math.max(step, Math.sqrt((width * height) / most))
-  const points: { readonly x: number; readonly y: number; readonly far: number }[] = []
-  for (let i = 0; i <= width / pitch; i++) {
-    for (let j = 0; j <= height / pitch; j++) {
-      const x = area.left + i * pitch
-      const y = area.bottom + j * pitch
-      points.push({ x, y, far: Math.hypot(x - wanted.x, y - wanted.y) })
+export function spreadFrom(wanted: Point, area: Bounds, step: number, most = 2500): Iterable<Point> {
+  return asFarAsLookedAt(function* () {
+    yield wanted
+    const width = area.right - area.left
+    const height = area.top - area.bottom
+    const pitch = Math.max(step, Math.sqrt((width * height) / most))
+    // put in order ring by ring: most often one of the first will do
+    const rings: { readonly x: number; readonly y: number; readonly far: number }[][] = []
+    for (let i = 0; i <= width / pitch; i++) {
+      for (let j = 0; j <= height / pitch; j++) {
+        const x = area.left + i * pitch
+        const y = area.bottom + j * pitch
+        const far = Math.hypot(x - wanted.x, y - wanted.y)
+        const ring = Math.floor(far / pitch)
+        rings[ring] ??= []
+        rings[ring].push({ x, y, far })
+      }
     }
-  }
-  return [wanted, ...points.sort((a, b) => a.far - b.far || a.y - b.y || a.x - b.x)]
+    for (const ring of rings) {
+      if (ring !== undefined) yield* ring.sort((a, b) => a.far - b.far || a.y - b.y || a.x - b.x)
+    }
+  })
 }
 
 /** Whether a box lies in an area. */

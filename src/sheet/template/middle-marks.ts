@@ -13,7 +13,7 @@ import { grainArrow, grainArrowBreadth } from './grain-arrow.ts'
 const step = 2
 
 /** Where something about the middle of a part may stand: places in its area, the nearest to its middle first, on the wood. */
-export type Middles = { readonly area: Bounds; readonly places: readonly Point[]; readonly onWood: OnWood }
+export type Middles = { readonly area: Bounds; readonly places: Iterable<Point>; readonly onWood: OnWood }
 
 export function middlesOf(area: Bounds, onWood: OnWood): Middles {
   const middle = { x: (area.left + area.right) / 2, y: (area.bottom + area.top) / 2 }

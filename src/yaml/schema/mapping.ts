@@ -55,7 +55,7 @@ function keysInJson(shape: Shape): JsonSchema {
 }
 
 function requiredKeys(shape: Shape): readonly string[] {
-  return Object.keys(shape).filter(key => shape[key]!._zod.optin === undefined)
+  return Object.keys(shape).filter(key => !(shape[key] instanceof z.ZodExactOptional))
 }
 
 /**

@@ -20,8 +20,7 @@ export function reader<T>(
   json: JsonSchema,
 ): Reader<T> {
   return z
-    .custom<TreeNode | undefined>(() => true)
-    .transform((node, context) => {
+    .transform((node: TreeNode | undefined, context) => {
       const fail = (finding?: Finding) =>
         context.issues.push({ code: 'custom', input: undefined, message: wanted, params: { finding } })
       const value = node === undefined ? undefined : read(node, fail)
