@@ -61,3 +61,11 @@ it.each(foundCases)('%s', (_, asked) => {
 it('a distance far greater than the region leaves nothing', () => {
   expect(offsetRegion(gear(20), -1e6)).toEqual({ ok: true, value: [] })
 })
+
+test('an edge shorter than the kernel tells points apart gets no mitre of its own', () => {
+  // two copies of a part nearly touch, one with an edge of 1e-10 mm that runs back
+  const seed = 401_995_996
+  const asked = offsetCase(seed)
+  expect(asked).toBeDefined()
+  expect(troubleWith(asked!, seed)).toBeUndefined()
+})

@@ -1,12 +1,13 @@
 import { signedArea } from '../../../src/geometry/measure/area.ts'
 import { pointInRegion } from '../../../src/geometry/measure/inside.ts'
+import { segmentLength } from '../../../src/geometry/measure/length.ts'
 import { nearestOnContour, nearestOnSegment } from '../../../src/geometry/measure/nearest.ts'
 import type { PathOptions } from '../../../src/geometry/offset/options.ts'
 import type { Contour, Region } from '../../../src/geometry/shape/contour.ts'
 import { distance, type Point, type Vector } from '../../../src/geometry/shape/point.ts'
 import { reverseContour } from '../../../src/geometry/shape/reverse.ts'
 import { type Segment, sweep } from '../../../src/geometry/shape/segment.ts'
-import { printable } from '../../../src/number/tolerance.ts'
+import { coincident, printable } from '../../../src/number/tolerance.ts'
 
 /** What an offset promises: the distance of its points, within this. */
 export const promised = printable / 10
@@ -84,7 +85,9 @@ function turnedTo(contour: Contour, sign: 1 | -1): Contour {
 
 /** Whether a point lies in the band on the right of a chain, or in what its corners and ends add there. */
 function beside(chain: Contour, reach: number, options: PathOptions, p: Point): boolean {
-  const { segments, closed } = chain
+  const { closed } = chain
+  // what is shorter than the kernel tells points apart has no corners of its own
+  const segments = chain.segments.filter(s => segmentLength(s) > coincident)
   for (let i = 0; i < segments.length; i++) {
     const s = segments[i]!
     if (inBand(s, reach, p)) return true
