@@ -1,8 +1,9 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Contour, Region } from '../shape/contour.ts'
-import type { Point } from '../shape/point.ts'
-import type { Segment } from '../shape/segment.ts'
-import { tangentAt } from './along.ts'
+import { between, type Point } from '../shape/point.ts'
+import type { Arc, Segment } from '../shape/segment.ts'
+import { spans } from '../shape/span.ts'
+import { leftOf, tangentAt } from './along.ts'
 import { pointInRegion } from './inside.ts'
 import { type NearestOnContour, nearestOnRegion } from './nearest.ts'
 
@@ -41,16 +42,41 @@ function edgePassed(
 }
 
 /**
- * How far a shape sticks out of a region at the most: by its corners, and by its arcs taken as whole discs where
- * they bulge outward. Exact where the region is convex, since the distance to a convex set is greatest at an
- * extreme point.
+ * How far a shape sticks out of a region at the most, by its corners and its arcs. Exact where the region is convex,
+ * since the distance to a convex set is greatest at an extreme point.
  */
 export function protrusion(shape: Region, region: Region): Protrusion | undefined {
   let worst: Protrusion | undefined
   for (const s of shape.outer.segments) {
-    const found =
-      s.kind === 'arc' ? discProtrusion(s.centre, s.radius, region) : discProtrusion(s.from, 0, region)
-    if (found !== undefined && (worst === undefined || found.by > worst.by)) worst = found
+    const points = s.kind === 'arc' ? [s.from, ...extremesOf(s, region)] : [s.from]
+    for (const p of points) {
+      const found = discProtrusion(p, 0, region)
+      if (found !== undefined && (worst === undefined || found.by > worst.by)) worst = found
+    }
   }
   return worst
+}
+
+/**
+ * The points of an arc, besides its ends, that may be farthest from a region: those that lie straight out from one of its
+ * edges or corners.
+ */
+function extremesOf(a: Arc, region: Region): readonly Point[] {
+  const { centre, radius } = a
+  // most arcs are parts of a disc that is all inside
+  if (discProtrusion(centre, radius, region) === undefined) return []
+  const directions = [region.outer, ...region.holes].flatMap(({ segments }) =>
+    segments.flatMap(edge => [
+      edge.kind === 'line' ? leftOf(tangentAt(edge, 0)) : between(edge.centre, centre),
+      between(edge.from, centre),
+    ]),
+  )
+  return directions.flatMap(({ x, y }) => {
+    const length = Math.hypot(x, y)
+    if (!(length > coincident)) return []
+    return [radius, -radius].flatMap(by => {
+      const p = { x: centre.x + (by * x) / length, y: centre.y + (by * y) / length }
+      return spans(a, p) ? [p] : []
+    })
+  })
 }
