@@ -1,15 +1,11 @@
 import { difference } from '../../geometry/boolean/index.ts'
 import { tangentAt } from '../../geometry/measure/along.ts'
 import { regionBounds } from '../../geometry/measure/bounds.ts'
-import { nearestOnRegion } from '../../geometry/measure/nearest.ts'
 import { discProtrusion, type Protrusion, protrusion } from '../../geometry/measure/protrusion.ts'
 import type { Region } from '../../geometry/shape/contour.ts'
-import type { Point } from '../../geometry/shape/point.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
-import type { Arc } from '../../geometry/shape/segment.ts'
-import { spans } from '../../geometry/shape/span.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { type Cut, isHole } from '../subject/cut.ts'
+import type { Cut } from '../subject/cut.ts'
 
 /** The cuts that stick out of the wood that they are cut into, with how far and past which edge. */
 export function stickingOut(cuts: readonly Cut[], blank: Region): ReadonlyMap<Cut, Protrusion> {
@@ -27,9 +23,7 @@ function sticksOut(cut: Cut, blank: Region): Protrusion | undefined {
   if (cut.disc) return discProtrusion(cut.disc.centre, cut.disc.radius, blank)
   // a notch may take a rounded corner with it, so it is held against the plain rectangle
   if (cut.feature.shape.kind === 'edge-cut') return protrusion(cut.region, rectangle(regionBounds(blank)))
-  // the arcs of an ellipse are parts of discs that reach far beyond it
-  if (!isHole(cut) && isConvex(blank)) return protrusion(cut.region, blank)
-  return farthestOutside(cut.region, blank)
+  return isConvex(blank) ? protrusion(cut.region, blank) : farthestOutside(cut.region, blank)
 }
 
 /** Whether the boundary turns one way all round: then what sticks out sticks out by a corner or a bulge. */
@@ -48,32 +42,8 @@ function isConvex({ outer: { segments }, holes }: Region): boolean {
 /** Of all that lies outside, the point that is farthest from the wood. */
 function farthestOutside(shape: Region, wood: Region): Protrusion | undefined {
   const outside = difference([shape], [wood])
-  // what the kernel cannot take apart is measured by its corners
-  if (!outside.ok) return protrusion(shape, wood)
-  let worst: Protrusion | undefined
-  for (const { outer } of outside.value) {
-    for (const segment of outer.segments) {
-      const points = segment.kind === 'arc' ? [segment.from, ...bulge(segment, wood)] : [segment.from]
-      for (const point of points) {
-        const found = discProtrusion(point, 0, wood)
-        if (found !== undefined && (worst === undefined || found.by > worst.by)) worst = found
-      }
-    }
-  }
-  return worst
-}
-
-/** The point of an arc that lies straight away from the wood, where the arc has one. */
-function bulge(arc: Arc, wood: Region): readonly Point[] {
-  const nearest = nearestOnRegion(wood, arc.centre)
-  if (nearest === undefined || nearest.distance === 0) return []
-  const { centre, radius } = arc
-  return [1, -1].flatMap(way => {
-    const scale = (way * radius) / nearest.distance
-    const point = {
-      x: centre.x + (centre.x - nearest.point.x) * scale,
-      y: centre.y + (centre.y - nearest.point.y) * scale,
-    }
-    return spans(arc, point) ? [point] : []
-  })
+  // what the kernel cannot take apart is measured as it is
+  return (outside.ok ? outside.value : [shape])
+    .flatMap(region => protrusion(region, wood) ?? [])
+    .reduce<Protrusion | undefined>((worst, next) => (next.by > (worst?.by ?? 0) ? next : worst), undefined)
 }

@@ -43,6 +43,10 @@ function takeIn(all: Growing, s: Segment): void {
     if (y + r > top && spans(s, { x, y: y + r })) top = y + r
     if (y - r < bottom && spans(s, { x, y: y - r })) bottom = y - r
   }
+  widen(all, left, right, bottom, top)
+}
+
+function widen(all: Growing, left: number, right: number, bottom: number, top: number): void {
   all.left = Math.min(all.left, left)
   all.right = Math.max(all.right, right)
   all.bottom = Math.min(all.bottom, bottom)
@@ -62,23 +66,13 @@ export function boundsOfRegions(regions: readonly Region[]): Bounds {
 /** The smallest upright rectangle around all of some rectangles; {@link noBounds} for none. */
 export function joinAllBounds(boxes: readonly Bounds[]): Bounds {
   const all: Growing = { ...noBounds }
-  for (const { left, right, bottom, top } of boxes) {
-    all.left = Math.min(all.left, left)
-    all.right = Math.max(all.right, right)
-    all.bottom = Math.min(all.bottom, bottom)
-    all.top = Math.max(all.top, top)
-  }
+  for (const { left, right, bottom, top } of boxes) widen(all, left, right, bottom, top)
   return all
 }
 
 /** The smallest upright rectangle around both. */
 export function joinBounds(a: Bounds, b: Bounds): Bounds {
-  return {
-    left: Math.min(a.left, b.left),
-    bottom: Math.min(a.bottom, b.bottom),
-    right: Math.max(a.right, b.right),
-    top: Math.max(a.top, b.top),
-  }
+  return joinAllBounds([a, b])
 }
 
 /** The rectangle so many times as large, seen from the origin. */

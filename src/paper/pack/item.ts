@@ -34,8 +34,8 @@ export function fitsIn(extent: Extent, room: Extent): boolean {
 }
 
 /** The extent of a shape as it lies. */
-export function asItLies({ width, height }: Extent, turned: boolean): Extent {
-  return turned ? { width: height, height: width } : { width, height }
+export function asItLies(extent: Extent, turned: boolean): Extent {
+  return turned ? { width: extent.height, height: extent.width } : extent
 }
 
 export function area({ width, height }: Extent): number {

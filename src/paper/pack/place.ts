@@ -69,7 +69,7 @@ function bestPlace(
 ): { readonly place: Place; readonly turned: boolean } | undefined {
   let best: { place: Place; turned: boolean } | undefined
   for (const turned of turns) {
-    const place = free.find(turned ? asItLies(wanted, true) : wanted, rule)
+    const place = free.find(asItLies(wanted, turned), rule)
     if (place !== undefined && (best === undefined || better(place, best.place, rule)))
       best = { place, turned }
   }

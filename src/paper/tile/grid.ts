@@ -17,7 +17,7 @@ export type Grid = {
 const harms: Readonly<Record<SpareKind, number>> = { hole: 1e8, end: 1e4, label: 1 }
 
 /** Whether fewer pages, or as many with less harm. */
-export function isBetter(a: Pick<Grid, 'pages' | 'harm'>, b: Pick<Grid, 'pages' | 'harm'>): boolean {
+function isBetter(a: Pick<Grid, 'pages' | 'harm'>, b: Pick<Grid, 'pages' | 'harm'>): boolean {
   return a.pages !== b.pages ? a.pages < b.pages : a.harm < b.harm
 }
 
@@ -25,7 +25,7 @@ export function isBetter(a: Pick<Grid, 'pages' | 'harm'>, b: Pick<Grid, 'pages' 
  * Cuts what is in `content` into the fewest pages, its rows independent of each other, so that a row is no longer than
  * what it shows. Blank tiles cost nothing.
  *
- * @returns nothing where some of the rows show already that the grid is no better than one that is known
+ * @returns nothing where the grid is no better than one that is known, as some of its rows may show already
  */
 export function chooseGrid(
   content: readonly Bounds[],
@@ -46,9 +46,10 @@ export function chooseGrid(
   )
   // no row has fewer pages than were counted for it, and its seams do harm besides
   let { pages, harm } = rows
+  const isLost = (): boolean => known !== undefined && !isBetter({ pages, harm }, known)
   const cut: Grid['rows'][number][] = []
   for (let i = 0; i + 1 < rows.stops.length; i++) {
-    if (known !== undefined && !isBetter({ pages, harm }, known)) return undefined
+    if (isLost()) return undefined
     const [bottom, top] = [rows.stops[i]!, rows.stops[i + 1]!]
     const boxes = inRow(bottom, top)
     const row = cutRow(boxes, sparedIn(spares, bottom, top), across)
@@ -56,7 +57,7 @@ export function chooseGrid(
     harm += row.harm
     cut.push({ bottom, top, columns: row.stops })
   }
-  return { rows: cut, pages, harm }
+  return isLost() ? undefined : { rows: cut, pages, harm }
 }
 
 /** A row is cut only as far as it shows something. */

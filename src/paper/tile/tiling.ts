@@ -8,7 +8,7 @@ import { type Axis, isWhole } from './axis.ts'
 import { connected } from './connect.ts'
 import { contentBoxes } from './content.ts'
 import { cutMarks, holds } from './cut-marks.ts'
-import { chooseGrid, fewestPages, type Grid, isBetter } from './grid.ts'
+import { chooseGrid, fewestPages, type Grid } from './grid.ts'
 import type { MeasuredMark } from './measured-mark.ts'
 import { overDiagonal } from './over-diagonal.ts'
 import { type Seam, seamsBetween } from './seams.ts'
@@ -103,7 +103,7 @@ function bestGrid(
       ...(columnsFirst ? ([along, across] as const) : ([across, along] as const)),
       best?.grid,
     )
-    if (grid !== undefined && (best === undefined || isBetter(grid, best.grid))) best = { variant, grid }
+    if (grid !== undefined) best = { variant, grid }
   }
   return best!
 }

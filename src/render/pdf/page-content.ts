@@ -1,8 +1,9 @@
 import { type LineRole, lineStyles } from '../../drawing/line-role.ts'
 import type { Fill, Mark, Path } from '../../drawing/mark.ts'
 import type { Page, Placed } from '../../drawing/page.ts'
+import { scaleBounds, transformBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
-import { apply, compose, type Matrix } from '../../geometry/shape/matrix.ts'
+import { compose, type Matrix } from '../../geometry/shape/matrix.ts'
 import { byLayer } from '../by-layer.ts'
 import { writeFactor, writeMm } from '../write-mm.ts'
 import type { ByteSink } from './byte-sink.ts'
@@ -117,11 +118,9 @@ function pictureWriter(out: ByteSink): (mark: Path | Fill) => void {
   }
 }
 
-function boxInPoints({ left, bottom, right, top }: Bounds, matrix: Matrix): PointBox {
-  const corners = [left, right].flatMap(x => [bottom, top].map(y => apply(matrix, { x, y })))
-  const xs = corners.map(({ x }) => x * pointsPerMm)
-  const ys = corners.map(({ y }) => y * pointsPerMm)
-  return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]
+function boxInPoints(bounds: Bounds, matrix: Matrix): PointBox {
+  const { left, bottom, right, top } = scaleBounds(transformBounds(bounds, matrix), pointsPerMm)
+  return [left, bottom, right, top]
 }
 
 function matrixOperator(m: Matrix): string {
