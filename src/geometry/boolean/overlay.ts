@@ -71,8 +71,8 @@ function repack(old: Pack, edges: Edges, graph: Graph): Pack {
     vertexCount: old.vertexCount,
     x: old.x,
     y: old.y,
-    points: old.points,
-    sources: old.sources,
+    begins: old.begins,
+    origins: old.origins,
   }
   let contour = 0
   for (let s = 0; s < old.segmentCount; s++) {

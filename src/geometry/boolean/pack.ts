@@ -19,8 +19,8 @@ export type Pack = {
   vertexCount: number
   x: Float64Array
   y: Float64Array
-  /** The point object a vertex came from, so that results share it. */
-  readonly points: (Point | undefined)[]
+  /** One more than the number of the source that begins at a vertex, so that results share its point; 0 for none. */
+  begins: Int32Array
 
   segmentCount: number
   from: Int32Array
@@ -35,19 +35,25 @@ export type Pack = {
   source: Int32Array
 
   sourceCount: number
-  /** What was put in: segments of contours, or of drawn ones the tag. */
-  readonly sources: (Segment | string | undefined)[]
+  readonly origins: Origin[]
   /** The number of the first segment of every contour. */
   readonly contourStart: number[]
 
-  /** The operand that contours are being added to; of the one being drawn, the first vertex and the last so far. */
+  /** The operand that contours are being added to; of the one being drawn, the tags, the first vertex and the last so far. */
   operand: 0 | 1
   weight: number
+  tags: (string | undefined)[]
   startVertex: number
   at: number
   /** Of the contour that was added last: more than 0 where it surely runs counter-clockwise, less than 0 clockwise. */
   lean: number
 }
+
+/**
+ * What was put in, contour by contour: its segments, or the tags of one that was drawn, the first of them being source
+ * `first`. A list of them all would be as long as the input, and new for every boolean.
+ */
+type Origin = { readonly first: number; readonly sources: readonly (Segment | string | undefined)[] }
 
 /** How many bytes a boolean takes for each segment, about. */
 const bytesEach = 192
@@ -63,7 +69,7 @@ export function createPack(segments = 64, memory = createMemory()): Pack {
     vertexCount: 0,
     x: float64Array(memory, vertices),
     y: float64Array(memory, vertices),
-    points: new Array<Point | undefined>(vertices),
+    begins: int32Array(memory, vertices),
     segmentCount: 0,
     from: int32Array(memory, n),
     to: int32Array(memory, n),
@@ -75,10 +81,11 @@ export function createPack(segments = 64, memory = createMemory()): Pack {
     second: int32Array(memory, n),
     source: int32Array(memory, n),
     sourceCount: 0,
-    sources: new Array<Segment | string | undefined>(n),
+    origins: [],
     contourStart: [],
     operand: 0,
     weight: 1,
+    tags: [],
     startVertex: -1,
     at: -1,
     lean: 0,
@@ -92,13 +99,33 @@ export function grown<T extends Float64Array | Int32Array | Int8Array>(array: T,
   return longer
 }
 
-export function addVertex(pack: Pack, x: number, y: number, point?: Point): number {
+export function addVertex(pack: Pack, x: number, y: number): number {
   const v = pack.vertexCount++
   if (v === pack.x.length) growVertices(pack, v)
   pack.x[v] = x
   pack.y[v] = y
-  if (point !== undefined) pack.points[v] = point
   return v
+}
+
+/** The segment that a source is, or the tag of a drawn one. */
+export function sourceAt({ origins }: Pack, source: number): Segment | string | undefined {
+  let low = 0
+  let high = origins.length
+  while (high - low > 1) {
+    const middle = (low + high) >> 1
+    if (origins[middle]!.first <= source) low = middle
+    else high = middle
+  }
+  const { first, sources } = origins[low]!
+  return sources[source - first]
+}
+
+/** The point of the input that a vertex was made of. */
+export function pointAt(pack: Pack, v: number): Point | undefined {
+  const begins = pack.begins[v]!
+  if (begins === 0) return undefined
+  const source = sourceAt(pack, begins - 1)
+  return typeof source === 'object' ? source.from : undefined
 }
 
 /** Adds a segment as it stands: the caller keeps arcs to half a turn. */
@@ -130,6 +157,7 @@ export function addSegment(
 function growVertices(pack: Pack, count: number): void {
   pack.x = grown(pack.x, 2 * count + 8)
   pack.y = grown(pack.y, 2 * count + 8)
+  pack.begins = grown(pack.begins, 2 * count + 8)
 }
 
 function growSegments(pack: Pack, length: number): void {
@@ -144,28 +172,24 @@ function growSegments(pack: Pack, length: number): void {
   pack.source = grown(pack.source, length)
 }
 
-/**
- * Starts a contour at a point. What it encloses counter-clockwise has its winding number raised by `weight` in
- * the chosen operand (0 unless two shapes are overlaid). `point`, where given, becomes the point of the result.
- */
-export function moveTo(
-  pack: Pack,
-  x: number,
-  y: number,
-  point?: Point,
-  operand: 0 | 1 = 0,
-  weight = 1,
-): void {
-  pack.operand = operand
-  pack.weight = weight
-  pack.contourStart.push(pack.segmentCount)
-  pack.startVertex = addVertex(pack, x, y, point)
+/** Starts a contour at a point. What it encloses counter-clockwise has its winding number in the first operand raised by one. */
+export function moveTo(pack: Pack, x: number, y: number): void {
+  pack.tags = []
+  beginContour(pack, 0, 1, pack.tags)
+  pack.startVertex = addVertex(pack, x, y)
   pack.at = pack.startVertex
 }
 
+function beginContour(pack: Pack, operand: 0 | 1, weight: number, sources: Origin['sources']): void {
+  pack.operand = operand
+  pack.weight = weight
+  pack.contourStart.push(pack.segmentCount)
+  pack.origins.push({ first: pack.sourceCount, sources })
+}
+
 /** A straight segment from where the contour has got to. */
-export function lineTo(pack: Pack, x: number, y: number, tag?: string, point?: Point): void {
-  addSide(pack, addVertex(pack, x, y, point), addSource(pack, tag))
+export function lineTo(pack: Pack, x: number, y: number, tag?: string): void {
+  addSide(pack, addVertex(pack, x, y), addTag(pack, tag))
 }
 
 /** An arc from where the contour has got to, about a centre; `turn` 1 is counter-clockwise. Less than a full turn. */
@@ -177,10 +201,9 @@ export function arcTo(
   cy: number,
   turn: 1 | -1,
   tag?: string,
-  point?: Point,
 ): void {
   const radius = Math.hypot(pack.x[pack.at]! - cx, pack.y[pack.at]! - cy)
-  const s = addSide(pack, addVertex(pack, x, y, point), addSource(pack, tag))
+  const s = addSide(pack, addVertex(pack, x, y), addTag(pack, tag))
   pack.centreX[s] = cx
   pack.centreY[s] = cy
   pack.radius[s] = radius
@@ -193,14 +216,14 @@ export function closePath(pack: Pack): void {
   if (at === start) return
   const gap = Math.hypot(pack.x[at]! - pack.x[start]!, pack.y[at]! - pack.y[start]!)
   if (gap <= coincident) pack.to[pack.segmentCount - 1] = start
-  else addSide(pack, start, addSource(pack, undefined))
+  else addSide(pack, start, addTag(pack, undefined))
 }
 
 /**
  * Twice the area of a circular segment that is no more than half a circle lies between nothing and π/4 of the square of
  * its chord: this much around the middle.
  */
-const halfRange = Math.PI / 8
+export const halfRange = Math.PI / 8
 
 /**
  * Adds a closed contour as it runs. A contour whose neighbours do not share their points is closed by the
@@ -214,7 +237,11 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
   const count = segments.length
   if (count === 0) return -1
   const start = segments[0]!.from
-  moveTo(pack, start.x, start.y, start, operand, weight)
+  const first = pack.sourceCount
+  beginContour(pack, operand, weight, segments)
+  pack.sourceCount += count
+  pack.startVertex = addPoint(pack, start, first)
+  pack.at = pack.startVertex
   // twice the area between the chords, and between what bounds twice that of the arcs
   let chords = 0
   let arcs = 0
@@ -230,8 +257,8 @@ export function addContour(pack: Pack, contour: Contour, operand: 0 | 1, weight:
       const { x, y } = s.centre
       if (!(Number.isFinite(x + y) && s.radius > 0 && s.radius < Infinity)) return i
     }
-    const to = i + 1 === count ? pack.startVertex : addPoint(pack, next)
-    const side = addSide(pack, to, addSource(pack, s))
+    const to = i + 1 === count ? pack.startVertex : addPoint(pack, next, first + i + 1)
+    const side = addSide(pack, to, first + i)
     const vx = next.x - start.x
     const vy = next.y - start.y
     chords += ux * vy - uy * vx
@@ -267,18 +294,18 @@ export function isFlat(chordSquared: number, radius: number): boolean {
   return chordSquared <= 8 * radius * coincident
 }
 
-function addSource(pack: Pack, source: Segment | string | undefined): number {
-  pack.sources[pack.sourceCount] = source
+function addTag(pack: Pack, tag: string | undefined): number {
+  pack.tags.push(tag)
   return pack.sourceCount++
 }
 
-/** The vertex of a point. Numbers are handed on in arrays here, since the engine packs each that a call takes anew. */
-function addPoint(pack: Pack, point: Point): number {
+/** The vertex of a point where source number `source` begins. Numbers are handed on in arrays here, since the engine packs each that a call takes anew. */
+function addPoint(pack: Pack, point: Point, source: number): number {
   const v = pack.vertexCount++
   if (v === pack.x.length) growVertices(pack, v)
   pack.x[v] = point.x
   pack.y[v] = point.y
-  pack.points[v] = point
+  pack.begins[v] = source + 1
   return v
 }
 

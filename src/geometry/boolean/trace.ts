@@ -1,12 +1,13 @@
 import { coincident } from '../../number/tolerance.ts'
+import { signedArea } from '../measure/area.ts'
 import type { Contour, Region } from '../shape/contour.ts'
 import { distance, type Point } from '../shape/point.ts'
-import { type Arc, arcOf, line, type Segment } from '../shape/segment.ts'
+import { arcOf, line, type Segment } from '../shape/segment.ts'
 import { type Chains, firstOf } from './chains.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
-import { int8Array } from './memory.ts'
-import { isFlat, type Pack } from './pack.ts'
+import { int8Array, int32Array } from './memory.ts'
+import { halfRange, isFlat, type Pack, pointAt, sourceAt } from './pack.ts'
 import type { Edges } from './split.ts'
 import { createGroups, groupOf, join } from './vertices.ts'
 
@@ -47,8 +48,10 @@ export function traceRegions(
     leaving[v] = leaving[v] === 0 ? 1 : 2
   }
 
-  const draw = createPen(pack, edges, leaving)
-  const contours: { body: number; edges: number[] }[] = []
+  const loops: Loop[] = []
+  // no edge bounds twice
+  const halfEdges = int32Array(pack.memory, edges.count)
+  let end = 0
   for (let h = 0; h < next.length; h++) {
     if (boundary[h] !== 1) continue
     const body = groupOf(bodies, ring[h]!)
@@ -62,11 +65,16 @@ export function traceRegions(
       while (boundary[g] === 0) g = next[g ^ 1]!
     } while (g !== h)
     for (const loop of partAtVertices(path, edges, chains, leaving)) {
-      contours.push({ body, edges: edgesOf(chains, loop) })
+      const begin = end
+      end = addEdges(chains, loop, halfEdges, begin)
+      loops.push({ body, begin, end })
     }
   }
-  return assemble(contours, draw)
+  return assemble(loops, createPen(pack, edges, leaving, halfEdges))
 }
+
+/** A contour to be: its half-edges are those of a list from `begin` up to `end`. And the number of the body that it bounds. */
+type Loop = { readonly body: number; readonly begin: number; readonly end: number }
 
 /** Parts a closed walk wherever it comes back to a vertex it has left before. */
 function partAtVertices(path: number[], edges: Edges, chains: Chains, leaving: Int8Array): number[][] {
@@ -91,64 +99,69 @@ function partAtVertices(path: number[], edges: Edges, chains: Chains, leaving: I
 }
 
 /**
- * The half-edges of half-chains, one after the other. The first is the one of the first half-chain with the lowest
- * number, so where a contour begins does not depend on which edges make a chain.
+ * Writes the half-edges of half-chains to `list` from `begin` on, one after the other, and gives where they end. The
+ * first is the one of the first half-chain with the lowest number, so where a contour begins does not depend on which
+ * edges make a chain.
  */
-function edgesOf({ start }: Chains, path: readonly number[]): number[] {
-  const list: number[] = []
+function addEdges({ start }: Chains, path: readonly number[], list: Int32Array, begin: number): number {
+  let at = begin
   const add = (h: number, lowest: number) => {
     const end = start[(h >> 1) + 1]!
-    if (h & 1) for (let e = end - 1; e >= lowest; e--) list.push(2 * e + 1)
-    else for (let e = lowest; e < end; e++) list.push(2 * e)
+    if (h & 1) for (let e = end - 1; e >= lowest; e--) list[at++] = 2 * e + 1
+    else for (let e = lowest; e < end; e++) list[at++] = 2 * e
   }
   const first = path[0]!
   const lowest = start[first >> 1]!
-  if (first & 1) list.push(2 * lowest + 1)
+  if (first & 1) list[at++] = 2 * lowest + 1
   else add(first, lowest)
   for (let k = 1; k < path.length; k++) add(path[k]!, start[path[k]! >> 1]!)
   if (first & 1) add(first, lowest + 1)
-  return list
+  return at
 }
 
 function originOf(edges: Edges, h: number): number {
   return h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!
 }
 
-type Drawn = { readonly contour: Contour; readonly area: number; readonly length: number }
+type Drawn = { readonly contour: Contour; readonly runsLeft: boolean }
 
-function assemble(
-  contours: readonly { body: number; edges: number[] }[],
-  draw: (edges: readonly number[]) => Drawn | undefined,
-): Region[] {
+function assemble(loops: readonly Loop[], draw: (loop: Loop) => Drawn | undefined): Region[] {
   const bodies = new Map<number, Drawn[]>()
-  for (const { body, edges } of contours) {
-    const drawn = draw(edges)
-    // narrower than the distance at which its two sides are one
-    if (drawn === undefined || 2 * Math.abs(drawn.area) <= coincident * drawn.length) continue
+  for (const loop of loops) {
+    const drawn = draw(loop)
+    if (drawn === undefined) continue
+    const { body } = loop
     const list = bodies.get(body)
     if (list === undefined) bodies.set(body, [drawn])
     else list.push(drawn)
   }
   const regions: Region[] = []
   for (const list of bodies.values()) {
-    let outer = list[0]!
-    for (const drawn of list) if (drawn.area > outer.area) outer = drawn
-    if (outer.area <= 0) continue
+    const outer = largest(list.filter(d => d.runsLeft))
+    if (outer === undefined) continue
     regions.push({ outer: outer.contour, holes: list.filter(d => d !== outer).map(d => d.contour) })
   }
   return regions
 }
 
+/** Hardly ever are there two: a body has one outer contour. */
+function largest(list: readonly Drawn[]): Drawn | undefined {
+  let [best] = list
+  for (const d of list) if (d !== best && signedArea(d.contour) > signedArea(best!.contour)) best = d
+  return best
+}
+
 /** Turns half-edges into segments: pieces of one segment that follow each other become one again. */
-function createPen(pack: Pack, edges: Edges, leaving: Int8Array) {
-  const { points, x, y } = pack
-  const pointAt = (v: number): Point => {
-    let p = points[v]
-    if (p === undefined) {
-      p = { x: x[v]!, y: y[v]! }
-      points[v] = p
-    }
-    return p
+function createPen(pack: Pack, edges: Edges, leaving: Int8Array, halfEdges: Int32Array) {
+  const { x, y } = pack
+  /** Points made where contours touch: they share them. */
+  const shared = new Map<number, Point>()
+  const placeOf = (v: number): Point => {
+    const known = pointAt(pack, v) ?? shared.get(v)
+    if (known !== undefined) return known
+    const made = { x: x[v]!, y: y[v]! }
+    if (leaving[v] === 2) shared.set(v, made)
+    return made
   }
   const endOf = (h: number) => (h & 1 ? edges.from[h >> 1]! : edges.to[h >> 1]!)
 
@@ -160,50 +173,60 @@ function createPen(pack: Pack, edges: Edges, leaving: Int8Array) {
     return leaving[originOf(edges, g)] !== 2
   }
 
-  return (loop: readonly number[]): Drawn | undefined => {
-    const n = loop.length
+  return ({ begin, end }: Loop): Drawn | undefined => {
+    const n = end - begin
     if (n < 2) return undefined
-    let begin = 0
-    while (begin < n && carriesOn(loop[begin === 0 ? n - 1 : begin - 1]!, loop[begin]!)) begin++
-    const whole = begin === n
-    const turned = whole || begin === 0 ? loop : [...loop.slice(begin), ...loop.slice(0, begin)]
-    const segments: Segment[] = []
-    let area = 0
+    let first = begin
+    let count = 0
+    for (let k = begin; k < end; k++) {
+      if (carriesOn(halfEdges[k === begin ? end - 1 : k - 1]!, halfEdges[k]!)) continue
+      if (count === 0) first = k
+      count++
+    }
+    // all pieces of one circle, say, carry on the last: they stay as they are
+    const whole = count === 0
+    const halfEdge = (k: number) => halfEdges[first + k < end ? first + k : first + k - n]!
+    const segments = new Array<Segment>(whole ? n : count)
+    let made = 0
+    // twice the area: surely within `doubt` of this, which nearly always tells what is asked
+    let twice = 0
+    let doubt = 0
     let length = 0
-    const corner = pointAt(originOf(edges, turned[0]!))
+    const corner = placeOf(originOf(edges, halfEdge(0)))
     let from = corner
     for (let k = 0; k < n; ) {
-      const h = turned[k]!
+      const h = halfEdge(k)
       let last = h
       let straight = edges.straight[h >> 1] === 1
       k++
-      while (!whole && k < n && carriesOn(last, turned[k]!)) {
-        last = turned[k]!
+      while (!whole && k < n && carriesOn(last, halfEdge(k))) {
+        last = halfEdge(k)
         straight &&= edges.straight[last >> 1] === 1
         k++
       }
-      const to = pointAt(endOf(last))
-      const made = makeSegment(pack, edges, h, from, to, straight)
-      segments.push(made)
-      area += ((from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)) / 2
-      length += Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
-      if (made.kind === 'arc') area += circularSegment(made)
+      const to = k === n ? corner : placeOf(endOf(last))
+      const segment = makeSegment(pack, edges, h, from, to, straight)
+      segments[made++] = segment
+      twice += (from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)
+      const dx = to.x - from.x
+      const dy = to.y - from.y
+      length += Math.abs(dx) + Math.abs(dy)
+      if (segment.kind === 'arc') {
+        const range = halfRange * (dx * dx + dy * dy)
+        const ux = from.x - segment.centre.x
+        const uy = from.y - segment.centre.y
+        if (segment.turn * (ux * dy - uy * dx) < 0) doubt = Infinity
+        twice += segment.turn * range
+        doubt += range
+      }
       from = to
     }
-    return { contour: { segments, closed: true }, area, length }
+    const contour: Contour = { segments, closed: true }
+    if (!(Math.abs(twice) - doubt > coincident * length)) twice = 2 * signedArea(contour)
+    // narrower than the distance at which its two sides are one
+    if (Math.abs(twice) <= coincident * length) return undefined
+    return { contour, runsLeft: twice > 0 }
   }
-}
-
-/** The area between an arc and its chord, positive for a left turn. */
-function circularSegment({ from, to, centre, radius, turn }: Arc): number {
-  const ux = from.x - centre.x
-  const uy = from.y - centre.y
-  const vx = to.x - centre.x
-  const vy = to.y - centre.y
-  const sine = ux * vy - uy * vx
-  let angle = turn * Math.atan2(sine, ux * vx + uy * vy)
-  if (angle <= 0) angle += 2 * Math.PI
-  return (turn * angle * radius * radius - sine) / 2
 }
 
 function makeSegment(
@@ -216,8 +239,7 @@ function makeSegment(
 ): Segment {
   const e = h >> 1
   const s = edges.segment[e]!
-  const source = pack.source[s]!
-  const put = pack.sources[source]
+  const put = sourceAt(pack, pack.source[s]!)
   const original = typeof put === 'object' ? put : undefined
   if (original !== undefined && (h & 1) === 0 && original.from === from && original.to === to) return original
   const tag = typeof put === 'object' ? put.tag : put
