@@ -3,7 +3,7 @@ import type { Contour } from '../shape/contour.ts'
 import type { Point } from '../shape/point.ts'
 import { arcOf, line, type Segment } from '../shape/segment.ts'
 import { angleAlong, type PackedCurve, roleEdge, stride } from './packed-curve.ts'
-import type { Ring } from './trim.ts'
+import type { Parts } from './trim.ts'
 
 /** A contour with the area it goes round (mm², positive counter-clockwise) and its length in mm. */
 export type MeasuredContour = {
@@ -19,13 +19,29 @@ export type Origin = {
   readonly joinTag: string | undefined
 }
 
-/** The contour of a ring. The offset of an edge takes the tag of that edge. */
-export function ringContour(curve: PackedCurve, ring: Ring, origin: Origin): MeasuredContour {
-  const count = ring.segments.length
-  const drawn = begin(count)
-  for (let i = 0; i < count; i++) {
-    const to = ring.points[i + 1 === count ? 0 : i + 1]!
-    draw(drawn, i, curve, ring.segments[i]!, ring.points[i]!, to, ring.points[0]!, origin)
+/** The contour of a ring, the parts from `first` up to `end`. The offset of an edge takes the tag of that edge. */
+export function ringContour(
+  curve: PackedCurve,
+  parts: Parts,
+  first: number,
+  end: number,
+  origin: Origin,
+): MeasuredContour {
+  const { data } = curve
+  const { segment, crossing, places } = parts
+  const startOf = (i: number): Point => {
+    const c = crossing[i]!
+    if (c >= 0) return { x: places[2 * c]!, y: places[2 * c + 1]! }
+    const at = segment[i]! * stride
+    return { x: data[at]!, y: data[at + 1]! }
+  }
+  const drawn = begin(end - first)
+  const start = startOf(first)
+  let from = start
+  for (let i = first; i < end; i++) {
+    const to = i + 1 === end ? start : startOf(i + 1)
+    draw(drawn, i - first, curve, segment[i]!, from, to, start, origin)
+    from = to
   }
   return finish(drawn)
 }

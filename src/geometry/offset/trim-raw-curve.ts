@@ -29,6 +29,8 @@ export function trimRawCurve(
   const boundary = crossings === undefined ? undefined : trimByWinding(curve, tree, crossings)
   if (boundary === undefined) return overlayCurve(curve, origin, asked)
   const contours = boundary.chains.map(([begin, end]) => chainContour(curve, begin, end, origin))
-  for (const ring of boundary.rings) contours.push(ringContour(curve, ring, origin))
+  for (const [begin, end] of boundary.rings) {
+    contours.push(ringContour(curve, boundary.parts, begin, end, origin))
+  }
   return success(nestContours(contours))
 }

@@ -1,18 +1,25 @@
 import { int8Array, int32Array } from '../boolean/memory.ts'
-import type { Point } from '../shape/point.ts'
 import type { BoxTree } from './box-tree.ts'
 import type { Crossings } from './find-crossings.ts'
-import { type PackedCurve, stride } from './packed-curve.ts'
+import type { PackedCurve } from './packed-curve.ts'
 import { orderEvents, type Walk, windingAtStart } from './walk.ts'
-
-/** A closed part of a curve: its segments in order, and the point where each of them begins. */
-export type Ring = { readonly segments: number[]; readonly points: Point[] }
 
 /** The boundary of the points with a positive winding number: chains that belong to it whole, and rings made of parts. */
 export type Boundary = {
   /** First segment of each whole chain, and the one after its last. */
   readonly chains: readonly (readonly [number, number])[]
-  readonly rings: readonly Ring[]
+  /** Where the parts of each ring begin and end in `parts`. */
+  readonly rings: readonly (readonly [number, number])[]
+  readonly parts: Parts
+}
+
+/** Parts of segments in the order of the boundary: each begins at a crossing, or where its segment does (−1). */
+export type Parts = {
+  count: number
+  readonly segment: Int32Array
+  readonly crossing: Int32Array
+  /** x and y of each crossing. */
+  readonly places: Float64Array
 }
 
 /**
@@ -26,7 +33,7 @@ export type Boundary = {
 export function trimByWinding(curve: PackedCurve, tree: BoxTree, crossings: Crossings): Boundary | undefined {
   const walk = orderEvents(curve, crossings)
   const whole: [number, number][] = []
-  const rings: Ring[] = []
+  const rings: [number, number][] = []
   const kept = int8Array(curve.memory, walk.count)
   /** For the last event of a chain the chain's first, for every other the one after it. */
   const following = int32Array(curve.memory, walk.count)
@@ -50,58 +57,56 @@ export function trimByWinding(curve: PackedCurve, tree: BoxTree, crossings: Cros
     }
     if (winding !== atStart) return undefined
   }
-  const points: (Point | undefined)[] = new Array(crossings.count)
+  // an event parts a segment once more
+  const room = curve.count + walk.count
+  const parts: Parts = {
+    count: 0,
+    segment: int32Array(curve.memory, room),
+    crossing: int32Array(curve.memory, room),
+    places: crossings.places,
+  }
   for (let e = 0; e < walk.count; e++) {
     if (kept[e] === 0) continue
-    const ring = followRing(curve, walk, e, kept, following, points)
-    if (ring === undefined) return undefined
-    rings.push(ring)
+    const begin = parts.count
+    if (!followRing(curve, walk, e, kept, following, parts)) return undefined
+    rings.push([begin, parts.count])
   }
-  return { chains: whole, rings }
+  return { chains: whole, rings, parts }
 }
 
-function startOf(curve: PackedCurve, k: number): Point {
-  return { x: curve.data[k * stride]!, y: curve.data[k * stride + 1]! }
-}
-
-/** Follows the boundary from event `first` round to it again, and takes its stretches out of `kept`. */
+/**
+ * Follows the boundary from event `first` round to it again, and takes its stretches out of `kept`.
+ *
+ * @returns whether it came round
+ */
 function followRing(
   curve: PackedCurve,
   walk: Walk,
   first: number,
   kept: Int8Array,
   following: Int32Array,
-  points: (Point | undefined)[],
-): Ring | undefined {
-  const ring: Ring = { segments: [], points: [] }
+  parts: Parts,
+): boolean {
+  const add = (k: number, crossing: number): void => {
+    parts.segment[parts.count] = k
+    parts.crossing[parts.count++] = crossing
+  }
   let e = first
   do {
-    if (kept[e] === 0) return undefined
+    if (kept[e] === 0) return false
     kept[e] = 0
     const until = following[e]!
     const last = walk.segment[until]!
     let k = walk.segment[e]!
-    ring.segments.push(k)
-    ring.points.push(crossingPoint(walk, e, points))
+    add(k, walk.crossing[e]!)
     // a stretch that ends on its own segment before it begins there runs all the way round its chain
     if (k !== last || until <= e) {
       do {
         k = curve.next[k]!
-        ring.segments.push(k)
-        ring.points.push(startOf(curve, k))
+        add(k, -1)
       } while (k !== last)
     }
     e = walk.other[until]!
   } while (e !== first)
-  return ring
-}
-
-function crossingPoint(walk: Walk, e: number, points: (Point | undefined)[]): Point {
-  const c = walk.crossing[e]!
-  const known = points[c]
-  if (known !== undefined) return known
-  const { places } = walk.crossings
-  const made = { x: places[2 * c]!, y: places[2 * c + 1]! }
-  points[c] = made
-  return made
+  return true
 }
