@@ -1,5 +1,4 @@
 import { median } from './measure.ts'
-import { pagesTaken } from './new-memory.ts'
 
 /** A call of a candidate takes about this long, in ms: shorter ones are made several times over. */
 const atLeast = 4
@@ -15,13 +14,12 @@ function spent(from?: NodeJS.CpuUsage): number {
   return (user + system) / 1000
 }
 
-export type InTurn = { readonly ms: number; readonly pages: number; readonly ratio: number }
+export type InTurn = { readonly ms: number; readonly ratio: number }
 
 /**
  * Measures calls in turn, round by round, so that what else the machine does falls on all alike: processor time in
- * milliseconds for each call, the pages of memory that it took of the system, and the median over the rounds of its
- * ratio to the first. Each
- * turn begins with a call that is not counted: what the one before left to collect and to load again is not its own.
+ * milliseconds for each call, and the median over the rounds of its ratio to the first. Each turn begins with a call
+ * that is not counted: what the one before left to collect and to load again is not its own.
  */
 export function inTurn(calls: readonly (() => void)[]): readonly InTurn[] {
   const repeats = calls.map(call => {
@@ -33,23 +31,19 @@ export function inTurn(calls: readonly (() => void)[]): readonly InTurn[] {
     return Math.max(1, Math.ceil(atLeast / Math.max(spent(from), atLeast / 1000)))
   })
   const times: number[][] = calls.map(() => [])
-  const pages: number[][] = calls.map(() => [])
   const begin = process.cpuUsage()
   let rounds = 0
   do {
     calls.forEach((call, k) => {
       call()
-      const pagesBefore = pagesTaken()
       const from = process.cpuUsage()
       for (let r = 0; r < repeats[k]!; r++) call()
       times[k]!.push(spent(from) / repeats[k]!)
-      pages[k]!.push((pagesTaken() - pagesBefore) / repeats[k]!)
     })
     rounds++
   } while (rounds < fewest || spent(begin) < budget)
   return times.map((list, k) => ({
     ms: median(list),
-    pages: median(pages[k]!),
     ratio: median(list.map((ms, round) => ms / times[0]![round]!)),
   }))
 }

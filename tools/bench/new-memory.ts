@@ -16,8 +16,3 @@ export function costOfPage(): number {
   })
   return Math.min(...tries)
 }
-
-/** Pages that the system has handed out to this process so far. */
-export function pagesTaken(): number {
-  return process.resourceUsage().minorPageFault
-}
