@@ -42,7 +42,7 @@ export function inTurn(calls: readonly (() => void)[]): readonly InTurn[] {
     })
     rounds++
   } while (rounds < fewest || spent(begin) < budget)
-  return times.map((list, k) => ({
+  return times.map(list => ({
     ms: median(list),
     ratio: median(list.map((ms, round) => ms / times[0]![round]!)),
   }))
