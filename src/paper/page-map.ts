@@ -3,14 +3,16 @@ import { lettering } from '../drawing/lettering.ts'
 import { lineStyles } from '../drawing/line-role.ts'
 import { pathMark, textMark } from '../drawing/make-mark.ts'
 import type { Mark } from '../drawing/mark.ts'
+import { clipPaths } from '../geometry/cut/clip-path.ts'
 import {
   contourBounds,
   joinAllBounds,
+  middleOfBounds,
   scaleBounds,
   shiftBounds,
   transformBounds,
 } from '../geometry/measure/bounds.ts'
-import type { Bounds, Contour } from '../geometry/shape/contour.ts'
+import type { Bounds, Contour, Region } from '../geometry/shape/contour.ts'
 import { compose, quarterTurns, scale, shift } from '../geometry/shape/matrix.ts'
 import { rectangle } from '../geometry/shape/rectangle.ts'
 import { transformContour } from '../geometry/shape/transform.ts'
@@ -94,6 +96,9 @@ export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonl
     page,
   }))
   const height = numberHeight(cells, beside)
+  const numbered = height >= smallestNumber
+  const outline = map.outline.map(contour => transformContour(contour, toPage))
+  const hidden = numbered && !beside ? cells.map(cell => numberRoom(cell, height)) : []
   const frames = (list: typeof cells, role: 'thin' | 'wide'): readonly Mark[] =>
     list.length === 0
       ? []
@@ -114,10 +119,10 @@ export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonl
       pathMark(
         belongs,
         'thin',
-        map.outline.map(contour => transformContour(contour, toPage)),
+        clipPaths(outline, hidden).flatMap(({ outside }) => outside),
       ),
     ],
-    height < smallestNumber
+    !numbered
       ? []
       : cells.map(({ box, page }) =>
           textMark(
@@ -136,10 +141,23 @@ export function pageMapMarks(map: PageMap, into: Bounds, here?: number): readonl
 
 /** As large as the lowest page, and the narrowest where numbers stand in them, has room for. */
 function numberHeight(cells: PageMap['cells'], beside: boolean): number {
-  const digits = Math.max(2, ...cells.map(({ page }) => `${page}`.length))
+  const digits = Math.max(2, ...cells.map(({ page }) => digitsOf(page)))
   const lowest = Math.min(...cells.map(({ box }) => box.top - box.bottom))
   const narrowest = beside ? Infinity : Math.min(...cells.map(({ box }) => box.right - box.left))
-  return Math.min(lettering.medium, lowest / 1.7, narrowest / (digits * 1.1))
+  return Math.min(lettering.medium, lowest / 1.7, narrowest / (digits * digitWidth))
+}
+
+const digitsOf = (page: number): number => `${page}`.length
+
+/** How wide a figure is in heights, white included. */
+const digitWidth = 1.1
+
+/** What a number in the middle of a page takes: lines of the drawing leave it out. */
+function numberRoom({ box, page }: PageMap['cells'][number], height: number): Region {
+  const { x, y } = middleOfBounds(box)
+  const aside = (digitsOf(page) * digitWidth * height) / 2
+  const above = (height * digitWidth) / 2 + lineStyles.thin.width
+  return rectangle({ left: x - aside, right: x + aside, bottom: y - above, top: y + above })
 }
 
 /** Smaller figures cannot be read; then the map shows the place alone. */

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest'
 import { lettering } from '../../src/drawing/lettering.ts'
 import type { Mark } from '../../src/drawing/mark.ts'
+import { contourBounds } from '../../src/geometry/measure/bounds.ts'
 import type { Bounds } from '../../src/geometry/shape/contour.ts'
 import { rectangle } from '../../src/geometry/shape/rectangle.ts'
+import { line } from '../../src/geometry/shape/segment.ts'
 import { mapWidth, type PageMap, pageMapMarks } from '../../src/paper/page-map.ts'
 import { plain } from '../../src/text/words.ts'
 import { apart, inkBox } from '../drawing/ink-box.ts'
@@ -59,4 +61,19 @@ test('where pages are too narrow for their numbers these stand left of them, cle
     m.kind === 'path' ? m.contours.flatMap(c => c.segments.flatMap(({ from, to }) => [from.x, to.x])) : [],
   )
   for (const text of texts(marks)) expect(inkBox(fonts, text).right).toBeLessThan(Math.min(...lines) - 0.5)
+})
+
+test('a line of the drawing leaves the numbers of the pages that it runs through clear, and is drawn besides', () => {
+  const map = mapOf(2, 1, 180, 240)
+  const across = { segments: [line({ x: 10, y: 121 }, { x: 350, y: 121 })], closed: false }
+  const { marks } = drawn({ ...map, outline: [across] })
+  const pieces = marks.flatMap(m => (m.kind === 'path' ? m.contours.filter(c => !c.closed) : []))
+  const boxes = texts(marks).map(text => inkBox(fonts, text))
+  const bounds = pieces.map(contourBounds)
+  for (const box of boxes) for (const piece of bounds) expect(apart(box, piece, 0.1)).toBe(true)
+  // from one page to the other it goes on between the numbers
+  expect(bounds.some(b => b.left > boxes[0]!.right && b.right < boxes[1]!.left)).toBe(true)
+  const drawnLength = bounds.reduce((sum, b) => sum + b.right - b.left, 0)
+  const ends = Math.max(...bounds.map(b => b.right)) - Math.min(...bounds.map(b => b.left))
+  expect(drawnLength).toBeGreaterThan(ends / 3)
 })

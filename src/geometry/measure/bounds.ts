@@ -85,6 +85,13 @@ export function shiftBounds({ left, right, bottom, top }: Bounds, x: number, y: 
   return { left: left + x, right: right + x, bottom: bottom + y, top: top + y }
 }
 
+/** The area that two boxes share, in mm²: 0 where they only touch. */
+export function sharedArea(a: Bounds, b: Bounds): number {
+  const width = Math.min(a.right, b.right) - Math.max(a.left, b.left)
+  const height = Math.min(a.top, b.top) - Math.max(a.bottom, b.bottom)
+  return width > 0 && height > 0 ? width * height : 0
+}
+
 export function middleOfBounds({ left, right, bottom, top }: Bounds): Point {
   return { x: (left + right) / 2, y: (bottom + top) / 2 }
 }

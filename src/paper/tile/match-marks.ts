@@ -1,6 +1,7 @@
 import { lettering } from '../../drawing/lettering.ts'
 import { linesMark, pathMark, textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { sharedArea } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { distance, type Point } from '../../geometry/shape/point.ts'
 import { polygon } from '../../geometry/shape/polygon.ts'
@@ -24,7 +25,7 @@ const half = { along: reach + 1, across: letterAside + 2 } as const
  *        a ◇ a
  *
  * Letters stand upright on a page on which the drawing is `turned`. Marks keep clear of each other, and of what is
- * `taken`, where they can. The result has the marks of each seam.
+ * `taken`, where they can; where they cannot, they cover as little of it as there is. The result has the marks of each seam.
  */
 export function matchMarks(
   seams: readonly Seam[],
@@ -84,8 +85,23 @@ function middlesOn(seam: Seam, occupied: readonly Bounds[]): readonly Point[] {
     // the whole mark stands on the stretch that both pages show
     const within = (d: number): number => Math.min(Math.max(d, half.along), length - half.along)
     const tries = shifts.map(s => at(within(share * length + s * room)))
-    return tries.find(p => !occupied.some(box => meet(box, boxOf(p, seam)))) ?? tries[0]!
+    return leastOf(tries, p => occupied.reduce((sum, box) => sum + sharedArea(box, boxOf(p, seam)), 0))
   })
+}
+
+/** The first of those that cost the least. */
+function leastOf(list: readonly Point[], costOf: (p: Point) => number): Point {
+  let best = list[0]!
+  let least = Infinity
+  for (const p of list) {
+    const cost = costOf(p)
+    if (cost < least) {
+      best = p
+      least = cost
+    }
+    if (least === 0) break
+  }
+  return best
 }
 
 /** Shares of the room that a mark has to itself, the nearest first. */
@@ -94,10 +110,6 @@ const shifts = Array.from({ length: 17 }, (_, i) => ((i % 2 === 0 ? 1 : -1) * Ma
 function boxOf({ x, y }: Point, { from, to }: Seam): Bounds {
   const [across, along] = from.x === to.x ? [half.across, half.along] : [half.along, half.across]
   return { left: x - across, right: x + across, bottom: y - along, top: y + along }
-}
-
-function meet(a: Bounds, b: Bounds): boolean {
-  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top
 }
 
 /** Small letters, since capitals stand for what is cut; without i, l and o, which are read as figures. */

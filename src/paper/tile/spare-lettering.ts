@@ -1,5 +1,5 @@
 import { moveMark } from '../../drawing/transform-mark.ts'
-import { shiftBounds } from '../../geometry/measure/bounds.ts'
+import { sharedArea, shiftBounds } from '../../geometry/measure/bounds.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { holds } from './cut-marks.ts'
 import type { MeasuredMark } from './measured-mark.ts'
@@ -57,10 +57,4 @@ function movedInto(box: Bounds, room: Bounds): Bounds {
     box[low] < room[low] ? room[low] - box[low] : box[high] > room[high] ? room[high] - box[high] : 0
   const [x, y] = [by('left', 'right'), by('bottom', 'top')]
   return shiftBounds(box, x, y)
-}
-
-function sharedArea(a: Bounds, b: Bounds): number {
-  const width = Math.min(a.right, b.right) - Math.max(a.left, b.left)
-  const height = Math.min(a.top, b.top) - Math.max(a.bottom, b.bottom)
-  return width > 0 && height > 0 ? width * height : 0
 }
