@@ -3,7 +3,7 @@ import { bulge } from './edge-turn.ts'
 import { endsOf, int32Array } from './memory.ts'
 import type { Pack } from './pack.ts'
 import { createSpokeSorter } from './sort-spokes.ts'
-import type { Edges } from './split.ts'
+import { type Edges, originOf } from './split.ts'
 
 /**
  * The arrangement as a graph of chains of edges. `next` leads round the face on the left of a half-chain. A chain
@@ -93,18 +93,18 @@ function mergeEdges(
     if (end - begin < 2) continue
     if (end - begin > 8) {
       // with the other ends in order, only neighbours can coincide
-      const far = (h: number) => (h & 1 ? edges.from[h >> 1]! : edges.to[h >> 1]!)
+      const far = (h: number) => originOf(edges, h ^ 1)
       spoke.subarray(begin, end).sort((g, h) => far(g) - far(h) || g - h)
     }
     for (let k = begin; k < end; k++) {
       const h = spoke[k]!
       const c = chains.of[h >> 1]!
-      const w = h & 1 ? edges.from[h >> 1]! : edges.to[h >> 1]!
+      const w = originOf(edges, h ^ 1)
       if (w < v || standsFor[c] !== c) continue
       for (let l = k + 1; l < end; l++) {
         const g = spoke[l]!
         const d = chains.of[g >> 1]!
-        if ((g & 1 ? edges.from[g >> 1]! : edges.to[g >> 1]!) !== w) {
+        if (originOf(edges, g ^ 1) !== w) {
           if (end - begin > 8) break
           continue
         }

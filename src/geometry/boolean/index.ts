@@ -24,7 +24,7 @@
  *    by a level line (`level-line.ts`) to its neighbour in which face of the others each separate part lies, and
  *    checks the faces along the line. An arrangement that is not a map of the plane contradicts itself here. It is then snapped 4 and
  *    at last 16 times as coarsely; what still contradicts itself comes back as a fault that holds the input.
- * 8. `trace.ts` follows the edges between inside and outside, and makes regions of the contours: a contour
+ * 8. `trace.ts` follows the edges between inside and outside, `pen.ts` makes contours of them, and these make regions: a contour
  *    belongs to the region whose face it bounds, nothing is searched for.
  *
  * ## Limits

@@ -1,7 +1,7 @@
 import { orientation } from '../../number/predicates.ts'
 import { halfTurn } from './edge-turn.ts'
 import type { Pack } from './pack.ts'
-import type { Edges } from './split.ts'
+import { type Edges, originOf } from './split.ts'
 
 /** Directions nearer than this, in radians, are compared where the edges are farther apart. */
 const nearlyParallel = 1e-3
@@ -56,7 +56,7 @@ export function createSpokeSorter(
     distance * (apart + bend(half[p]!, length[p]!, distance) - bend(half[q]!, length[q]!, distance))
 
   const exactTurn = (h: number, b: number, c: number): number => {
-    const origin = h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!
+    const origin = originOf(edges, h)
     const at = (v: number) => ({ x: x[v]!, y: y[v]! })
     return orientation(at(origin), at(b), at(c))
   }

@@ -22,6 +22,11 @@ export type Edges = {
   readonly pieceStart: Int32Array
 }
 
+/** The vertex that a half-edge leaves: 2e runs along edge e, 2e + 1 back along it. */
+export function originOf(edges: Edges, h: number): number {
+  return h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!
+}
+
 /**
  * Snaps once and splits: along every segment, vertices within `snap` of their neighbours become one, a
  * point of the input wherever one takes part; the pieces between what remains are the edges.

@@ -1,14 +1,12 @@
-import { coincident } from '../../number/tolerance.ts'
 import { signedArea } from '../measure/area.ts'
-import type { Contour, Region } from '../shape/contour.ts'
-import { distance, type Point } from '../shape/point.ts'
-import { arcOf, line, type Segment } from '../shape/segment.ts'
+import type { Region } from '../shape/contour.ts'
 import { type Chains, firstOf } from './chains.ts'
 import type { Faces } from './faces.ts'
 import type { Graph } from './graph.ts'
 import { int8Array, int32Array } from './memory.ts'
-import { halfRange, isFlat, type Pack, pointAt, sourceAt } from './pack.ts'
-import type { Edges } from './split.ts'
+import type { Pack } from './pack.ts'
+import { createPen, type Drawn, type Loop } from './pen.ts'
+import { type Edges, originOf } from './split.ts'
 import { createGroups, groupOf, join } from './vertices.ts'
 
 /**
@@ -73,9 +71,6 @@ export function traceRegions(
   return assemble(loops, createPen(pack, edges, leaving, halfEdges))
 }
 
-/** A contour to be: its half-edges are those of a list from `begin` up to `end`. And the number of the body that it bounds. */
-type Loop = { readonly body: number; readonly begin: number; readonly end: number }
-
 /** Parts a closed walk wherever it comes back to a vertex it has left before. */
 function partAtVertices(path: number[], edges: Edges, chains: Chains, leaving: Int8Array): number[][] {
   const origin = (h: number) => originOf(edges, firstOf(chains, h))
@@ -119,12 +114,6 @@ function addEdges({ start }: Chains, path: readonly number[], list: Int32Array, 
   return at
 }
 
-function originOf(edges: Edges, h: number): number {
-  return h & 1 ? edges.to[h >> 1]! : edges.from[h >> 1]!
-}
-
-type Drawn = { readonly contour: Contour; readonly runsLeft: boolean }
-
 function assemble(loops: readonly Loop[], draw: (loop: Loop) => Drawn | undefined): Region[] {
   const bodies = new Map<number, Drawn[]>()
   for (const loop of loops) {
@@ -149,106 +138,4 @@ function largest(list: readonly Drawn[]): Drawn | undefined {
   let [best] = list
   for (const d of list) if (d !== best && signedArea(d.contour) > signedArea(best!.contour)) best = d
   return best
-}
-
-/** Turns half-edges into segments: pieces of one segment that follow each other become one again. */
-function createPen(pack: Pack, edges: Edges, leaving: Int8Array, halfEdges: Int32Array) {
-  const { x, y } = pack
-  /** Points made where contours touch: they share them. */
-  const shared = new Map<number, Point>()
-  const placeOf = (v: number): Point => {
-    const known = pointAt(pack, v) ?? shared.get(v)
-    if (known !== undefined) return known
-    const made = { x: x[v]!, y: y[v]! }
-    if (leaving[v] === 2) shared.set(v, made)
-    return made
-  }
-  const endOf = (h: number) => (h & 1 ? edges.from[h >> 1]! : edges.to[h >> 1]!)
-
-  /** Whether half-edge g carries on what h began, through a vertex that nothing else needs. */
-  const carriesOn = (h: number, g: number): boolean => {
-    const s = edges.segment[h >> 1]!
-    const t = edges.segment[g >> 1]!
-    if (pack.source[s] !== pack.source[t] || (h & 1) !== (g & 1)) return false
-    return leaving[originOf(edges, g)] !== 2
-  }
-
-  return ({ begin, end }: Loop): Drawn | undefined => {
-    const n = end - begin
-    if (n < 2) return undefined
-    let first = begin
-    let count = 0
-    for (let k = begin; k < end; k++) {
-      if (carriesOn(halfEdges[k === begin ? end - 1 : k - 1]!, halfEdges[k]!)) continue
-      if (count === 0) first = k
-      count++
-    }
-    // all pieces of one circle, say, carry on the last: they stay as they are
-    const whole = count === 0
-    const halfEdge = (k: number) => halfEdges[first + k < end ? first + k : first + k - n]!
-    const segments = new Array<Segment>(whole ? n : count)
-    let made = 0
-    // twice the area: surely within `doubt` of this, which nearly always tells what is asked
-    let twice = 0
-    let doubt = 0
-    let length = 0
-    const corner = placeOf(originOf(edges, halfEdge(0)))
-    let from = corner
-    for (let k = 0; k < n; ) {
-      const h = halfEdge(k)
-      let last = h
-      let straight = edges.straight[h >> 1] === 1
-      k++
-      while (!whole && k < n && carriesOn(last, halfEdge(k))) {
-        last = halfEdge(k)
-        straight &&= edges.straight[last >> 1] === 1
-        k++
-      }
-      const to = k === n ? corner : placeOf(endOf(last))
-      const segment = makeSegment(pack, edges, h, from, to, straight)
-      segments[made++] = segment
-      twice += (from.x - corner.x) * (to.y - corner.y) - (from.y - corner.y) * (to.x - corner.x)
-      const dx = to.x - from.x
-      const dy = to.y - from.y
-      length += Math.abs(dx) + Math.abs(dy)
-      if (segment.kind === 'arc') {
-        const range = halfRange * (dx * dx + dy * dy)
-        const ux = from.x - segment.centre.x
-        const uy = from.y - segment.centre.y
-        if (segment.turn * (ux * dy - uy * dx) < 0) doubt = Infinity
-        twice += segment.turn * range
-        doubt += range
-      }
-      from = to
-    }
-    const contour: Contour = { segments, closed: true }
-    if (!(Math.abs(twice) - doubt > coincident * length)) twice = 2 * signedArea(contour)
-    // narrower than the distance at which its two sides are one
-    if (Math.abs(twice) <= coincident * length) return undefined
-    return { contour, runsLeft: twice > 0 }
-  }
-}
-
-function makeSegment(
-  pack: Pack,
-  edges: Edges,
-  h: number,
-  from: Point,
-  to: Point,
-  straight: boolean,
-): Segment {
-  const e = h >> 1
-  const s = edges.segment[e]!
-  const put = sourceAt(pack, pack.source[s]!)
-  const original = typeof put === 'object' ? put : undefined
-  if (original !== undefined && (h & 1) === 0 && original.from === from && original.to === to) return original
-  const tag = typeof put === 'object' ? put.tag : put
-  if (pack.turn[s] === 0) return line(from, to, tag)
-  const centre = original?.kind === 'arc' ? original.centre : { x: pack.centreX[s]!, y: pack.centreY[s]! }
-  const radius = original?.kind === 'arc' ? original.radius : distance(centre, from)
-  const dx = to.x - from.x
-  const dy = to.y - from.y
-  if (straight && isFlat(dx * dx + dy * dy, radius)) return line(from, to, tag)
-  const turn = pack.turn[s]! > 0 === ((h & 1) === 0) ? 1 : -1
-  return arcOf(from, to, centre, radius, turn, tag)
 }
