@@ -20,7 +20,7 @@ export function wrapWords(words: Words, font: Font, height: number, width: numbe
 }
 
 /** What stands between blanks: a fraction belongs to the letters that touch it. */
-function chunksOf(words: Words): readonly Words[] {
+export function chunksOf(words: Words): readonly Words[] {
   const chunks: (string | StackedFraction)[][] = [[]]
   for (const word of words) {
     if (typeof word !== 'string') {

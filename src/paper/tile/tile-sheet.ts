@@ -24,12 +24,13 @@ export function tiled(
   overlap: number,
   fonts: Fonts,
 ): TiledDrawing {
-  const measured = drawing.marks.map(mark => measureMark(mark, fonts))
-  const tiling = tileDrawing(drawing, measured, rooms, overlap, fonts)
+  const whole = drawing.marks.map(mark => measureMark(mark, fonts))
+  const { tiling, marks: broken } = tileDrawing(drawing, whole, rooms, overlap, fonts)
   const windows = tiling.tiles.map(({ window }) => window)
-  const marks = spareLettering(measured, tiling.tiles)
+  const marks = spareLettering(broken, tiling.tiles)
   const spares = sparesOf(marks, drawing.keepWhole)
-  const taken = spares.flatMap(({ kind, box }) => (kind === 'end' ? [] : [box]))
+  const lettering = marks.flatMap(({ mark, box }) => (mark.kind === 'text' ? [box] : []))
+  const taken = [...spares.flatMap(({ kind, box }) => (kind === 'end' ? [] : [box])), ...lettering]
   const onSeams = matchMarks(tiling.seams, taken, tiling.turned).map(list =>
     list.map(mark => measureMark(mark, fonts)),
   )

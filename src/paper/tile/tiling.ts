@@ -5,6 +5,7 @@ import { quarterTurns } from '../../geometry/shape/matrix.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Extent } from '../pack/item.ts'
 import { type Axis, isWhole } from './axis.ts'
+import { breakLettering } from './break-lettering.ts'
 import { connected } from './connect.ts'
 import { contentBoxes } from './content.ts'
 import { cutMarks, holds } from './cut-marks.ts'
@@ -30,7 +31,8 @@ export type Tiling = {
 
 /**
  * Cuts a drawing into the fewest tiles over all ways that paper and drawing can lie, with its rows cut each by itself
- * or its columns; of equals the one whose seams cross the least, and of those the plainest.
+ * or its columns; of equals the one whose seams cross the least, and of those the plainest. The marks come back with the
+ * lines broken that are too long for any tile.
  *
  * @throws RangeError when a room is hardly larger than the overlap: a fault of the caller
  */
@@ -40,7 +42,7 @@ export function tileDrawing(
   rooms: readonly Extent[],
   overlap: number,
   fonts: Fonts,
-): Tiling {
+): { readonly tiling: Tiling; readonly marks: readonly MeasuredMark[] } {
   const content = contentBoxes(marks)
   const spares = sparesOf(marks, keepWhole)
   const { grid, variant } = bestGrid(bounds, rooms, content, spares, overlap)
@@ -48,8 +50,9 @@ export function tileDrawing(
   const all = tilesOf(grid, overlap).map(({ cell, window }) =>
     columnsFirst ? { cell: overDiagonal(cell), window: overDiagonal(window) } : { cell, window },
   )
+  const broken = breakLettering(marks, all, fonts)
   const shown = all.flatMap(({ window }, i) =>
-    content.some(box => holds(window, box)) || cutMarks(marks, window, fonts).length > 0 ? [i] : [],
+    content.some(box => holds(window, box)) || cutMarks(broken, window, fonts).length > 0 ? [i] : [],
   )
   const kept = connected(new Set(shown), neighboursOf(all, turned))
   const tiles = all.filter((_, i) => kept.has(i)).sort(inReadingOrder(variant))
@@ -57,7 +60,7 @@ export function tileDrawing(
     tiles.map(({ cell }) => cell),
     turned,
   )
-  return { room: variant.room, turned, tiles, seams }
+  return { tiling: { room: variant.room, turned, tiles, seams }, marks: broken }
 }
 
 type Variant = {
