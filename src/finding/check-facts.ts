@@ -180,7 +180,13 @@ export type JointFacts = {
     readonly length: Quantity
   }
   /** Two holes are `one` apart in one part and `another` in the other; the pins give way by `limit`. */
-  'pin-holes-apart': { readonly pin: string; readonly one: Quantity; readonly another: Quantity }
+  /** How far the hole and the hole `from` are apart, and those that they are pinned to. */
+  'pin-holes-apart': {
+    readonly pin: string
+    readonly from: string
+    readonly one: Quantity
+    readonly another: Quantity
+  }
   'pin-hole-count': { readonly pin: string; readonly count: Quantity; readonly other: Quantity }
   /** The slot is `measured` wide, the tongue `limit`; `direction` is the tongue's thickness, width or length. */
   'tongue-fit': {

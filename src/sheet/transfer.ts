@@ -22,13 +22,14 @@ const mostMarked = 8
  * rectangle are quicker and truer; unless the plan says. Common practice, no source.
  */
 export function chooseTransfer(
-  part: Pick<Part, 'transfer' | 'drawn' | 'corners'>,
+  part: Pick<Part, 'transfer' | 'drawn' | 'corners' | 'templateOffset'>,
   workshop: Pick<Workshop, 'circleTemplates'>,
 ): ChosenTransfer {
   const { transfer, drawn } = part
   if (transfer !== 'auto') return { by: transfer, because: 'the plan says so' }
   const features = drawn.features.filter(isPlaced)
   const template = (because: string): ChosenTransfer => ({ by: 'template', because })
+  if (part.templateOffset !== undefined) return template('the bush of a router runs along it')
   const outline = finishedOutline(drawn).flatMap(({ outer, holes }) => [outer, ...holes])
   const cutOuts = features.flatMap(({ shape }) =>
     shape.kind === 'cut-out' ? [shape.region.outer, ...shape.region.holes] : [],

@@ -19,10 +19,14 @@ export function bitFor(bits: Bits, diameter: number, unit: Unit): number | undef
 
 /** Whether the shop has this size, in inches or in millimetres. */
 export function has(sets: SizeSets, size: number): boolean {
-  return [sets.inch, sets.mm].some(set => {
-    const nearest = nearestSize(set, size)
-    return nearest !== undefined && Math.abs(nearest - size) <= printable
-  })
+  const nearest = nearestOf(sets, size)
+  return nearest !== undefined && Math.abs(nearest - size) <= printable
+}
+
+/** The size nearest to one, in inches or in millimetres; nothing where the shop has none at all. */
+export function nearestOf(sets: SizeSets, size: number): number | undefined {
+  const both = [...sets.inch, ...sets.mm].sort((a, b) => a - b)
+  return nearestSize(both, size)
 }
 
 /**

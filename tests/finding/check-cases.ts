@@ -230,11 +230,11 @@ export const checkCases: { readonly [R in keyof CheckFacts]: Case<R> } = {
     says: 'dowel keeps the joint open: the holes together are 7/8" (22.23 mm) deep, and the pin is 1" (25.4 mm) long',
   },
   'pin-holes-apart': {
-    facts: { pin: 'dowel', one: mm(25.4), another: mm(26.9875) },
+    facts: { pin: 'dowel', from: 'high', one: mm(25.4), another: mm(26.9875) },
     places: [post, post, { part: 'rail', piece: 'rail/1', feature: 'low' }],
     measured: mm(1.5875),
     limit: mm(0.005),
-    says: 'the holes for dowel do not match: hole low of post is 1" (25.4 mm) from the one before, and in rail/1 it is 1 1/16" (26.99 mm), 1/16" (1.59 mm) off',
+    says: 'the holes for dowel do not match: hole low of post is 1" (25.4 mm) from hole high, and in rail/1 it is 1 1/16" (26.99 mm), 1/16" (1.59 mm) off',
   },
   'pin-hole-count': {
     facts: { pin: 'dowel', count: count(4), other: count(3) },

@@ -4,6 +4,7 @@ import type { Pin } from '../../model/joint.ts'
 import { coincident, printable } from '../../number/tolerance.ts'
 import { mm } from '../place.ts'
 import { commonPractice, type Rule } from '../rule.ts'
+import { worstOfEach } from '../worst-of-each.ts'
 import { type HoledJoint, type JointHole, ownerOf, pinJoints, placesOf } from './holes.ts'
 
 /** Two parts that are pinned together in several places, which are not as far apart in the one as in the other. */
@@ -42,26 +43,39 @@ function groups(joints: readonly HoledJoint[]): readonly (readonly Pairing[])[] 
   return [...found.values()]
 }
 
+/** Of a row that is spaced otherwise, every hole is off for one reason: the first that is off is told of. */
 function misplaced(pairings: readonly Pairing[]): readonly FindingOf<'pin-holes-apart'>[] {
-  return pairings.flatMap((pairing, i) => {
-    for (const other of pairings.slice(0, Math.min(i, mostOthers))) {
-      const one = distance(pairing.a.hole.centre, other.a.hole.centre)
-      const another = distance(pairing.b.hole.centre, other.b.hole.centre)
-      const limit = Math.max(printable, play(pairing) + play(other))
-      if (Math.abs(one - another) <= limit + coincident) continue
-      return [
-        {
-          rule: 'pin-holes-apart' as const,
-          severity: 'error' as const,
-          places: [...placesOf(pairing.a), placesOf(pairing.b)[1]!],
-          measured: mm(Math.abs(one - another)),
-          limit: mm(limit),
-          facts: { pin: pairing.pin.id, one: mm(one), another: mm(another) },
-        },
-      ]
-    }
-    return []
+  const found = pairings.flatMap((pairing, i) => {
+    const finding = firstThatDiffers(pairing, pairings.slice(0, Math.min(i, mostOthers)))
+    return finding === undefined ? [] : [{ pairing, finding }]
   })
+  const ofEachRow = worstOfEach(
+    found,
+    ({ pairing: { a, b } }) => `${a.hole.feature.cut} ${b.hole.feature.cut}`,
+    () => 0,
+  )
+  return ofEachRow.map(({ worst }) => worst.finding)
+}
+
+function firstThatDiffers(
+  pairing: Pairing,
+  others: readonly Pairing[],
+): FindingOf<'pin-holes-apart'> | undefined {
+  for (const other of others) {
+    const one = distance(pairing.a.hole.centre, other.a.hole.centre)
+    const another = distance(pairing.b.hole.centre, other.b.hole.centre)
+    const limit = Math.max(printable, play(pairing) + play(other))
+    if (Math.abs(one - another) <= limit + coincident) continue
+    return {
+      rule: 'pin-holes-apart',
+      severity: 'error',
+      places: [...placesOf(pairing.a), placesOf(pairing.b)[1]!],
+      measured: mm(Math.abs(one - another)),
+      limit: mm(limit),
+      facts: { pin: pairing.pin.id, from: other.a.hole.feature.id, one: mm(one), another: mm(another) },
+    }
+  }
+  return undefined
 }
 
 /** How far the two holes may be off each other and the pin still goes through both. */

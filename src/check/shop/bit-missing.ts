@@ -1,7 +1,6 @@
 import type { FindingOf } from '../../finding/finding.ts'
 import type { Placed } from '../../model/feature.ts'
-import { has, sizesFor } from '../../workshop/bits.ts'
-import { nearestSize } from '../../workshop/size-set.ts'
+import { has, nearestOf } from '../../workshop/bits.ts'
 import { isOfRow, mm, placeOfCut, placeOfFeature, wordForRow } from '../place.ts'
 import type { Rule } from '../rule.ts'
 import { type HoleCut, isHole } from '../subject/cut.ts'
@@ -9,7 +8,7 @@ import { worstOfEach } from '../worst-of-each.ts'
 
 /** A hole for which the shop has no bit; the nearest one, and by how much it is off. */
 export const bitMissing: Rule<'bit-missing'> = {
-  find: ({ model, parts, workshop: { bits } }) =>
+  find: ({ parts, workshop: { bits } }) =>
     parts.flatMap(({ part, planes }) => {
       const wanted = planes.flatMap(({ cuts }) => cuts.filter(isHole).flatMap(diametersOf))
       // the holes of a row are bored with one bit
@@ -19,7 +18,7 @@ export const bitMissing: Rule<'bit-missing'> = {
         () => 0,
       )
       return each.map(({ worst: { feature, of, diameter } }): FindingOf<'bit-missing'> => {
-        const nearest = nearestSize(sizesFor(bits, model.units), diameter)
+        const nearest = nearestOf(bits, diameter)
         const row = isOfRow(feature)
         return {
           rule: 'bit-missing',

@@ -7,8 +7,8 @@ import { type Sentences, theFeature, type Wording } from './wording.ts'
 export const jointSentences: Sentences<keyof JointFacts> = {
   'pin-hole-width': pinHoleWidth,
   'pin-hole-depth': pinHoleDepth,
-  'pin-holes-apart': ({ facts: { pin, one, another }, places, measured }, { show }) =>
-    `the holes for ${visible(pin)} do not match: ${theFeature('hole', places[0])} is ${show(one)} from the one before, and in ${partOf(places[2])} it is ${show(another)}${measured ? `, ${show(measured)} off` : ''}`,
+  'pin-holes-apart': ({ facts: { pin, from, one, another }, places, measured }, { show }) =>
+    `the holes for ${visible(pin)} do not match: ${theFeature('hole', places[0])} is ${show(one)} from hole ${visible(from)}, and in ${partOf(places[2])} it is ${show(another)}${measured ? `, ${show(measured)} off` : ''}`,
   'pin-hole-count': ({ facts: { pin, count, other }, places }, { amount }) =>
     `${visible(pin)} pins ${amount(count)} holes of ${partOf(places[0])} to ${amount(other)} of ${partOf(places.at(-1))}`,
   'tongue-fit': ({ facts: { tongue, direction, fault, room }, places, measured, limit }, wording) => {

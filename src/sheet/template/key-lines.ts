@@ -33,7 +33,7 @@ export function keyLines(
     ...leaningLegend(pieces[0].solid),
     ...forBevel(served),
     ...forBush(part, drawn, model),
-    `${howToCut(served)} ${transferWords(transferOf(part, context))}`,
+    `${howToCut(served, drawn)} ${transferWords(transferOf(part, context))}`,
     ...(drawn.unlettered.length > 0 ? [unletteredWords] : []),
   ]
   const places = placeRows(drawn.unlettered, served, context)
@@ -113,12 +113,14 @@ function forBevel({ pieces }: Served): readonly string[] {
   return ['Dashed: where the back ends at a bevel. Sizes and places are those of the longer face.']
 }
 
-function howToCut({ pieces }: Served): string {
+function howToCut({ pieces }: Served, { guided }: OnPart): string {
   const bored = pieces[0].solid.features.some(({ shape }) => shape.kind === 'bore')
   const saw = bored
     ? 'Bore first, while the piece is a rectangle; then saw outside the line and sand to it.'
     : 'Saw outside the line and sand to it.'
-  return `The middle of the thin line is the edge. ${saw}`
+  return guided
+    ? 'The bush runs along the middle of the thin line. Saw the template outside the line and sand to it.'
+    : `The middle of the thin line is the edge. ${saw}`
 }
 
 function legend({ shown }: OnPart): string {

@@ -11,9 +11,9 @@ import { found, only } from '../found.ts'
 const inch = 25.4
 
 test.each<[cut: string, nearest: number, what: string]>([
-  ['hole: pin, at: center, diameter: 5.2', 5, 'hole'],
-  ['hole: pin, at: center, diameter: 5.3', 5.5, 'hole'],
-  ['hole: pin, at: center, diameter: 35', 13, 'hole'],
+  ['hole: pin, at: center, diameter: 5.2', (13 / 64) * inch, 'hole'],
+  ['hole: pin, at: center, diameter: 5.4', 5.5, 'hole'],
+  ['hole: pin, at: center, diameter: 35', inch, 'hole'],
   ['row: posts, at: center, toward: right, spacing: 12, count: 4, diameter: 4.1', 4, 'row'],
 ])('there is no bit for { %s }', (cut, nearest, what) => {
   const finding = only(bitMissing, planWithCuts([cut]))

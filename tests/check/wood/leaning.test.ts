@@ -148,7 +148,7 @@ test('a counterbore wants a bit of its own', () => {
   expect(only(bitMissing, text)).toMatchObject({
     places: [{ feature: 'bolts' }],
     measured: { value: 11.3 },
-    facts: { what: 'counterbore', nearest: { value: 11.5 } },
+    facts: { what: 'counterbore', nearest: { value: (7 / 16) * 25.4 } },
   })
   expect(
     found(bitMissing, planWithCuts(['hole: screw, at: center, diameter: 5, countersink: 11.3'])),
