@@ -12,7 +12,7 @@ export type Crossings = {
   segment: Int32Array
   vertex: Int32Array
   readonly groups: Groups
-  /** Whether anything was snapped by more than rounding, so that edges have moved. */
+  /** Whether anything was snapped by more than rounding, so that edges have moved, or a crossing may be far off a third edge. */
   moved: boolean
 }
 
@@ -23,6 +23,9 @@ export type Crossings = {
 export function rounding(x: number, y: number): number {
   return 4 * Number.EPSILON * (Math.abs(x) + Math.abs(y))
 }
+
+/** By how many times rounding a crossing may be off across the segments. */
+const shallow = 16
 
 /**
  * Finds where segments meet.
@@ -39,6 +42,7 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
   const reach = snap * snap
   const meetings = float64Array(pack.memory, 4)
 
+  let moved = false
   let count = 0
   let segment = int32Array(pack.memory, 256)
   let vertex = int32Array(pack.memory, 256)
@@ -55,7 +59,6 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
     count++
   }
 
-  let moved = false
   const one = (v: number, w: number): void => {
     if (!join(groups, v, w)) return
     if (Math.abs(x[v]! - x[w]!) + Math.abs(y[v]! - y[w]!) > rounding(x[v]!, y[v]!)) moved = true
@@ -67,7 +70,28 @@ export function findCrossings(pack: Pack, tree: BoxTree, snap: number): Crossing
     return dx * dx + dy * dy <= reach
   }
 
+  /** How much the tangent of a segment at a point of it runs in x and in y, for its length or its radius. */
+  const tangentX = (s: number, py: number): number =>
+    radius[s] === 0 ? x[to[s]!]! - x[from[s]!]! : centreY[s]! - py
+  const tangentY = (s: number, px: number): number =>
+    radius[s] === 0 ? y[to[s]!]! - y[from[s]!]! : px - centreX[s]!
+
+  /**
+   * Whether two segments cross at so small an angle that rounding alone may put the crossing farther than `snap` from
+   * where a third segment that runs along one of them, no farther from it than rounding, crosses the other.
+   */
+  const isShallow = (i: number, j: number, px: number, py: number): boolean => {
+    const ux = tangentX(i, py)
+    const uy = tangentY(i, px)
+    const vx = tangentX(j, py)
+    const vy = tangentY(j, px)
+    const least = shallow * rounding(px, py)
+    const sine = (ux * vy - uy * vx) * snap
+    return sine * sine <= least * least * (ux * ux + uy * uy) * (vx * vx + vy * vy)
+  }
+
   const cross = (i: number, j: number, px: number, py: number): void => {
+    if (isShallow(i, j, px, py)) moved = true
     const v = addVertex(pack, px, py)
     x = pack.x
     y = pack.y

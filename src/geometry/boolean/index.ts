@@ -18,7 +18,8 @@
  *    Every cut keeps what flows into a vertex equal to what flows out of it, so round each vertex the windings
  *    always close, however coarsely it was snapped.
  * 6. **Consistency** (`overlay.ts`): where snapping moved anything by more than rounding, an edge may have been
- *    carried to another or across it. The snapped edges are arranged anew from step 2 until nothing moves, at
+ *    carried to another or across it; and where two edges cross at so small an angle that rounding moves the crossing
+ *    farther than `coincident`, an edge along one of them may lack it. The snapped edges are arranged anew from step 2 until nothing moves, at
  *    most a fixed number of times. Then every vertex is clear of all edges that do not end in it.
  * 7. `faces.ts` gives every face its winding numbers and checks each edge against them, and `link-parts.ts` finds
  *    by a level line (`level-line.ts`) to its neighbour in which face of the others each separate part lies, and
