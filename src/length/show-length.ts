@@ -8,7 +8,7 @@ import type { Basis } from './scope.ts'
 import { toMillimetres, type Unit } from './unit.ts'
 
 /** A rounded length that is off by more than this, in mm, is marked ≈ and has the decimal beside it. */
-const unmarkedError = 0.02
+export const unmarkedError = 0.02
 
 /** Decimals that keep the unrounded length within `unmarkedError`. */
 const placesBeside: Readonly<Record<Unit, number>> = { inch: 3, mm: 2 }

@@ -19,5 +19,7 @@ export type ScaledSize = {
   readonly size: Size
   /** Where it belongs: a part and a feature, or neither for a name from `let`. */
   readonly place: Place
+  /** Of a distance that places a cut: along which axis of its face. */
+  readonly axis?: 'x' | 'y'
   readonly origin: 'measured' | 'calculated'
 }

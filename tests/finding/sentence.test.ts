@@ -455,6 +455,16 @@ describe('a sentence', () => {
     expect(says).not.toContain('the worst of')
   })
 
+  it('says of holes that would be shown to reach nothing into each other that they just touch', () => {
+    const { says, ...meeting } = cases['holes-meet-inside']
+    const touching = (value: number): string =>
+      sentence({ ...meeting, measured: mm(value), rule: 'holes-meet-inside' } as Finding, inches)
+    expect(touching(0)).toContain('; they just touch: move one of them')
+    expect(touching(0.02)).toContain('; they just touch: move one of them')
+    expect(touching(0.03)).toContain('; they reach ≈ 0" (0.001", 0.03 mm) into each other')
+    expect(says).not.toContain('just touch')
+  })
+
   it('says of an edge that is eased from front and back that nothing is left of it', () => {
     const facts = {
       what: 'chamfer',

@@ -54,7 +54,7 @@ test.each<[cut: string, rule: string, at: string, says: string]>([
     'groove: a, at: { bottom: 3, left: 2 }, width: 4, depth: 6',
     'wrong-kind',
     '{ bottom: 3, left: 2 }',
-    'two distances stands here; wanted: one distance, from a side that the groove runs beside; where it stops, stopped: says',
+    'a second distance stands here; wanted: one distance, from a side that the groove runs beside; where it stops, stopped: says',
   ],
   [
     'groove: a, along: length, at: { left: 2 }, width: 4, depth: 6',

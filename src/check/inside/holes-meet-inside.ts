@@ -1,7 +1,7 @@
 import { midpoint3 } from '../../geometry/solid/point3.ts'
 import { count, mm } from '../place.ts'
 import type { Rule } from '../rule.ts'
-import { isBored } from '../subject/encounters.ts'
+import { isBored } from '../subject/is-bored.ts'
 import { worstOfEach } from '../worst-of-each.ts'
 import { landsOn } from './lands-on.ts'
 import { pairKey } from './pair-key.ts'

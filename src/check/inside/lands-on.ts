@@ -5,7 +5,8 @@ import { type Bored, planeOf } from '../../model/inside/bored.ts'
 import type { Hollow } from '../../model/inside/hollow.ts'
 import type { Wall } from '../../model/inside/walls.ts'
 import { coincident } from '../../number/tolerance.ts'
-import { type Encounter, isBored } from '../subject/encounters.ts'
+import type { Encounter } from '../subject/encounters.ts'
+import { isBored } from '../subject/is-bored.ts'
 
 /** A through hole that comes out on a cut, and the wall that it comes out of. */
 export type Landing = { readonly bored: Bored; readonly on: Bored | Hollow; readonly wall: Wall }

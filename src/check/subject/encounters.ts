@@ -1,7 +1,7 @@
 import { type Body, hullOfPoints } from '../../geometry/solid/body.ts'
 import { nearAmong, nearBetween } from '../../geometry/solid/near-boxes.ts'
 import { along, cross, dot, length, minus, type Point3 } from '../../geometry/solid/point3.ts'
-import { apart, overlap } from '../../geometry/solid/separation.ts'
+import { apart } from '../../geometry/solid/separation.ts'
 import { pointAlong } from '../../model/bore/axis.ts'
 import { isPlain, type Placed } from '../../model/feature.ts'
 import { type Bored, distanceAlong } from '../../model/inside/bored.ts'
@@ -10,6 +10,8 @@ import { coincident, printable } from '../../number/tolerance.ts'
 import type { Workshop } from '../../workshop/workshop.ts'
 import { clearBesideHole } from '../wood/limits.ts'
 import { worstOfEach } from '../worst-of-each.ts'
+import { depthOfMeeting } from './depth-of-meeting.ts'
+import { isBored } from './is-bored.ts'
 import { areOnOneFace } from './on-one-face.ts'
 import { type Seen, woodSeenBetween } from './seen.ts'
 
@@ -28,10 +30,6 @@ export type Encounter = {
   readonly between: Between
   /** On the first and on the second, where they are nearest. */
   readonly places: readonly [Point3, Point3]
-}
-
-export function isBored(cut: Bored | Hollow): cut is Bored {
-  return 'axis' in cut
 }
 
 /**
@@ -93,14 +91,13 @@ function encounter(
   const { distance, places } = nearest
   if (distance <= coincident) {
     if (isBored(second) && areOneHole(first, second)) return []
-    const by = overlap(nearest.bodies[0], nearest.bodies[1], [first.axis.into, waysOf(second)])
     const middle = isBored(second) ? betweenAxes(first, second, nearest.bodies) : undefined
     return [
       {
         first,
         second,
         distance: 0,
-        overlap: by,
+        overlap: depthOfMeeting(first, second),
         limit: 0,
         between: 'crosswise',
         places: middle === undefined ? places : [middle, middle],
@@ -144,10 +141,6 @@ function betweenAxes(first: Bored, second: Bored, bodies: readonly [Body, Body])
   const at = hullOfPoints([middle])
   const isThere = bodies.every(body => apart(at, body, { maxDeviation: coincident })?.distance === 0)
   return isThere ? middle : undefined
-}
-
-function waysOf(cut: Bored | Hollow): Point3 {
-  return isBored(cut) ? cut.axis.into : cut.face.pose.out
 }
 
 /** Holes about one axis: bored in steps, or from both ends, and wanted so. */

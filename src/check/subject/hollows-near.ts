@@ -1,6 +1,7 @@
 import { nearAmong } from '../../geometry/solid/near-boxes.ts'
+import { overlapOf } from '../../geometry/solid/overlap.ts'
 import { cross, length, midpoint3, minus, type Point3, unit3 } from '../../geometry/solid/point3.ts'
-import { apart, overlap } from '../../geometry/solid/separation.ts'
+import { apart } from '../../geometry/solid/separation.ts'
 import type { Hollow } from '../../model/inside/hollow.ts'
 import { isWood, type Wood } from '../../model/inside/walls.ts'
 import { toPart } from '../../model/pose.ts'
@@ -42,7 +43,7 @@ export function hollowsNear(hollows: readonly Hollow[], wood: Wood, limit: numbe
       return [{ first, second, distance: found.distance, overlap: 0, places }]
     }
     if (crossOnPurpose(first, second)) return []
-    const by = overlap(first.body, second.body, [first.face.pose.out, second.face.pose.out])
+    const { by } = overlapOf([[first.body, second.body]], [first.face.pose.out, second.face.pose.out])
     return [{ first, second, distance: 0, overlap: by, places }]
   })
 }

@@ -1,16 +1,18 @@
+import { unmarkedError } from '../../length/show-length.ts'
 import type { DepthPlace, InsideFacts } from '../check-facts.ts'
 import type { Place } from '../finding.ts'
+import type { Quantity } from '../quantity.ts'
 import { visible } from '../visible.ts'
 import { amountOf, inPlaces, named, outcome } from './wood-sentences.ts'
 import { type Sentences, theFeature, type Wording } from './wording.ts'
 
 export const insideSentences: Sentences<keyof InsideFacts> = {
   'holes-meet-inside': ({ facts, places, measured }, wording) =>
-    `${theFeature('hole', places[0])} meets ${named('hole', places[1]?.feature)} inside the wood${inPlaces(facts.count)}, ${where(facts, wording)}${measured ? `; they reach ${wording.show(measured)} into each other` : ''}: move one of them, or make it less deep`,
+    `${theFeature('hole', places[0])} meets ${named('hole', places[1]?.feature)} inside the wood${inPlaces(facts.count)}, ${where(facts, wording)}${reaching(measured, wording)}: move one of them, or make it less deep`,
   'wall-inside': ({ facts, places, severity, measured, limit }, wording) =>
     `there is ${amountOf(measured, wording)} of wood between ${theFeature(facts.what, places[0])} and ${otherOf(facts.other, places[1])}${betweens[facts.between]}${inPlaces(facts.count)}, ${where(facts, wording)}, where ${amountOf(limit, wording)} is wanted; ${outcome('the wall', severity)}`,
   'cuts-meet-inside': ({ facts, places, measured }, wording) =>
-    `${theFeature(facts.what, places[0])} meets ${named(facts.other, places[1]?.feature)} inside the wood${inPlaces(facts.count)}, ${where(facts, wording)}${measured ? `; they reach ${wording.show(measured)} into each other` : ''}: make one of them less deep, or mitre what goes in`,
+    `${theFeature(facts.what, places[0])} meets ${named(facts.other, places[1]?.feature)} inside the wood${inPlaces(facts.count)}, ${where(facts, wording)}${reaching(measured, wording)}: make one of them less deep, or mitre what goes in`,
   'hole-comes-out': ({ facts, places, measured }, wording) => {
     const into = places[1] === undefined ? 'at' : 'in'
     const by = measured ? `, ${wording.show(measured)} beyond the wood` : ''
@@ -38,6 +40,14 @@ const betweens: Readonly<Record<InsideFacts['wall-inside']['between'], string>> 
   beside: '',
   crosswise: ' where they pass crosswise',
   before: ' at the end of the one',
+}
+
+/** What would be shown as nothing is no depth. */
+function reaching(measured: Quantity | undefined, { show }: Wording): string {
+  if (measured === undefined) return ''
+  return measured.value <= unmarkedError
+    ? '; they just touch'
+    : `; they reach ${show(measured)} into each other`
 }
 
 /** A cut by its name, or what bounds the wood. */

@@ -56,6 +56,21 @@ export function hullOfPoints(points: readonly Point3[]): Body {
   return new Hull(farthest, () => boxAround(points))
 }
 
+/** What lies between bodies as well as in them. */
+export function hullOfBodies(bodies: readonly Body[]): Body {
+  const farthest = (d: Point3): Point3 =>
+    bodies.map(body => body.farthest(d)).reduce((best, p) => (dot(p, d) > dot(best, d) ? p : best))
+  return new Hull(farthest, () => joinBoxes(bodies.map(({ box }) => box)))
+}
+
+/** A body moved by so many times a direction. */
+export function movedAlong(body: Body, d: Point3, times: number): Body {
+  return new Hull(
+    to => along(body.farthest(to), d, times),
+    () => ({ low: along(body.box.low, d, times), high: along(body.box.high, d, times) }),
+  )
+}
+
 /** How far a body reaches in a direction: the greatest of `d · p` over its points. */
 export function reach(body: Body, d: Point3): number {
   return dot(body.farthest(d), d)

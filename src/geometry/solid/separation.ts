@@ -1,7 +1,7 @@
 import { coincident } from '../../number/tolerance.ts'
 import type { Body } from './body.ts'
 import { areNear } from './box3.ts'
-import { cross, dot, length, minus, type Point3, squareTo, times, unit3 } from './point3.ts'
+import { dot, length, minus, type Point3, times } from './point3.ts'
 import { type Corner, mix, nearestOfHull, type Simplex } from './simplex.ts'
 
 /** How far two bodies are apart in millimetres, 0 where they meet, and where they come nearest. */
@@ -50,21 +50,6 @@ export function apart(
   }
   const distance = length(simplex.nearest)
   return distance > reach ? undefined : { ...placesOf(simplex), distance, atLeast }
-}
-
-/**
- * How far one body has to move to be clear of another that it runs into, in millimetres, along the shortest of a few
- * ways: the directions given, the axes' common square, and what is left of each square to the other. For two round
- * bars that cross it is exact, both radii less the distance of the axes; else it may be more than the very shortest.
- */
-export function overlap(a: Body, b: Body, axes: readonly [Point3, Point3]): number {
-  const [p, q] = axes
-  const ways = [p, q, cross(p, q), squareTo(p, q), squareTo(q, p)].flatMap(d => {
-    const way = unit3(d)
-    return way === undefined ? [] : [way, times(way, -1)]
-  })
-  const far = ways.map(way => dot(a.farthest(way), way) - dot(b.farthest(times(way, -1)), way))
-  return Math.max(0, Math.min(...far))
 }
 
 /** The point of the difference `a − b` that lies farthest in a direction. */

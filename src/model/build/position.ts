@@ -14,7 +14,7 @@ import { type Feature, isPlaced, type Missing, type Placed } from '../feature.ts
 import { onPlane, type Pose, toPart } from '../pose.ts'
 import { shapeBounds } from '../shape-bounds.ts'
 import type { FaceFrame } from './face-frame.ts'
-import { resolveDistance } from './resolve-size.ts'
+import { measuredAlong, resolveDistance } from './resolve-size.ts'
 import type { Site } from './site.ts'
 
 /** How far what is to be placed on a face reaches along and across, in millimetres; nothing for a hole's centre. */
@@ -64,10 +64,10 @@ export function coordinate(
     const [near, far] = [frame.ruler(between[0]), frame.ruler(between[1])]
     return { axis: near.axis, value: (near.start + far.start) / 2 }
   }
-  const size = resolveDistance(context, given.length)
+  const { axis, start, sign } = frame.ruler(given.side)
+  const size = resolveDistance(measuredAlong(context, axis), given.length)
   if (size === undefined) return undefined
   if (size === 'unknown') return { missing: { kind: 'distance', between } }
-  const { axis, start, sign } = frame.ruler(given.side)
   return { axis, value: start + sign * (size.mm + reach / 2) }
 }
 
@@ -79,11 +79,11 @@ function placeFromFeature(site: Site, frame: FaceFrame, position: FromFeature, r
   for (const direction of ['along', 'across'] as const) {
     const given: TowardPlan | undefined = position[direction]
     if (given === undefined) continue
-    const size = resolveDistance(site.context, given.length)
+    const { axis, sign } = frame.ruler(given.toward)
+    const size = resolveDistance(measuredAlong(site.context, axis), given.length)
     if (size === undefined) return undefined
     if (size === 'unknown') missing.push({ kind: 'distance', between: frame[direction] })
     else {
-      const { axis, sign } = frame.ruler(given.toward)
       // toward a side is against the direction that leads away from it
       at[axis] -= sign * (size.mm + reach[direction] / 2)
     }

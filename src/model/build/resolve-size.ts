@@ -38,6 +38,11 @@ export function resolveDistance(context: Context, written: WrittenLength): Resol
   return undefined
 }
 
+/** The context in which every size that is resolved counts as a distance along one axis of a face. */
+export function measuredAlong(context: Context, axis: 'x' | 'y'): Context {
+  return { ...context, noteScaled: scaled => context.noteScaled({ ...scaled, axis }) }
+}
+
 /** A size of something: more than nothing. `what` names it for the maker: "the diameter". */
 export function resolvePositive(context: Context, written: WrittenLength, what: string): Resolved {
   const size = resolveDistance(context, written)

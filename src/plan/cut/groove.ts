@@ -83,7 +83,7 @@ function runsOf(
   const [byAlong, byAcross] = [measured(directions.along), measured(directions.across)]
   if (byAlong && byAcross) {
     const wanted = 'one distance, from a side that the groove runs beside; where it stops, stopped: says'
-    return void fail(fault('wrong-kind', at!.source, { found: 'two distances', wanted }))
+    return void fail(fault('wrong-kind', at!.source, { found: 'a second distance', wanted }))
   }
   if (byAcross) return 'along'
   if (byAlong) return 'across'

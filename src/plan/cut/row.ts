@@ -69,7 +69,7 @@ function rowRun(
   if (!place) return undefined
   if (place.along && place.across) {
     const wanted = 'one distance: in the other direction the last hole is level with the first'
-    return void fail(fault('wrong-kind', last.source, { found: 'two distances', wanted }))
+    return void fail(fault('wrong-kind', last.source, { found: 'a second distance', wanted }))
   }
   return { kind: 'last', last: place }
 }

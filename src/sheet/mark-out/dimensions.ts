@@ -14,6 +14,7 @@ import { grouped } from '../grouped.ts'
 import { type Axis, type Datum, datumOf, sideOfDatum } from './datum.ts'
 import type { MatchedPair } from './matched-pairs.ts'
 import { cutPlaces, middleOfView, outlinePlaces, type Place } from './places.ts'
+import type { IsScaled } from './scaled-in.ts'
 import type { View } from './view.ts'
 
 /** The dimensions along one axis of a view: from its datum on one side of it, from the centre line on the other. */
@@ -31,7 +32,7 @@ export type DimensionFacts = {
   readonly model: Model
   readonly pairs: readonly MatchedPair[]
   readonly isChamfer: (edge: Segment) => boolean
-  readonly isScaled: (cut: string | undefined) => boolean
+  readonly isScaled: IsScaled
 }
 
 /** Past a line to what its extension begins at. */
@@ -73,7 +74,7 @@ export function axisDimensions(
         return {
           at: at[axis] * factor,
           from: Math.min(beside.out + away, besideGap - 1),
-          words: show(distance, facts.isScaled(cut)),
+          words: show(distance, facts.isScaled(cut, axis)),
           rank,
         }
       }),

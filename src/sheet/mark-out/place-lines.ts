@@ -147,20 +147,20 @@ function rowsOf(
   across: Datum,
   { model, isScaled }: DimensionFacts,
 ): readonly Row[] {
-  const show = (mm: number, { cut }: Placed): Words =>
+  const show = (mm: number, { cut }: Placed, axis: Axis): Words =>
     showLength(
       mm,
       { unit: model.units, precision: model.precision },
-      { unitMark: false, basis: isScaled(cut) ? 'scaled' : 'derived' },
+      { unitMark: false, basis: isScaled(cut, axis) ? 'scaled' : 'derived' },
     )
   const rows = new Map<string, { name: string; across: Words; along: { mm: number; words: Words }[] }>()
   for (const feature of members) {
     const name = feature.row?.row ?? feature.id
-    const aside = show(distance('y', feature, across), feature)
+    const aside = show(distance('y', feature, across), feature, 'y')
     const key = `${name}\n${plain(aside)}`
     const row = rows.get(key) ?? { name, across: aside, along: [] }
     const mm = distance('x', feature, along)
-    row.along.push({ mm, words: show(mm, feature) })
+    row.along.push({ mm, words: show(mm, feature, 'x') })
     rows.set(key, row)
   }
   return [...rows.values()].map(row => ({

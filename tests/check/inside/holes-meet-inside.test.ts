@@ -57,6 +57,31 @@ test('the point of a bit counts', () => {
   expect(thin.limit!.value).toBeCloseTo(25.4 / 16, 9)
 })
 
+/** Source: by definition; a drill of 118° is r / tan 59° longer at its point, and 3/8" of wood is before the bar across. */
+test('the point counts however deep the hole goes on, so that a deeper one reaches further in', () => {
+  const inch = 25.4
+  const point = inch / 16 / Math.tan((59 * Math.PI) / 180)
+  const cuts = (depth: number) => [
+    `hole: spigot, on: bottom, at: { left: 50, front: center }, diameter: ${0.75 * inch}, depth: 19`,
+    `hole: chain, on: front, at: { left: 50, bottom: 12 }, diameter: ${inch / 8}, depth: ${depth}, bit: twist`,
+  ]
+  const wood = (38.1 - 0.75 * inch) / 2
+  const depths = [23 / 64, 24 / 64, 25 / 64, 26 / 64, 28 / 64].map(part => part * inch)
+  for (const depth of depths) {
+    const { measured } = only(holesMeetInside, planWithCuts(cuts(depth), '100 x 40 x 38.1'))
+    expect(measured!.value).toBeCloseTo(depth + point - wood, 5)
+  }
+})
+
+/** Source: by definition; up to 31° from its axis the normals of a point of 118° are those of its very tip, and asin(1/4) is 14.5°. */
+test('a point beside the middle of a shaft reaches into it square to the shaft', () => {
+  const point = 3 / Math.tan((59 * Math.PI) / 180)
+  const high = Math.sqrt(4 ** 2 - 1) - 0.2
+  const peg = `hole: peg, on: top, at: { left: 50, front: 14 }, diameter: 6, depth: ${20 - high - point}, bit: twist`
+  const { measured } = only(holesMeetInside, plan(shaft, peg))
+  expect(measured!.value).toBeCloseTo(4 - Math.hypot(1, high), 5)
+})
+
 test('where two pass crosswise a sixteenth is enough; side by side they want a diameter', () => {
   const crosswise = only(wallInside, plan(shaft, 'hole: peg, at: { left: 50, bottom: 28 }, diameter: 6'))
   expect(crosswise).toMatchObject({ facts: { between: 'crosswise' } })

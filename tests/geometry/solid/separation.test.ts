@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { hullOfPoints } from '../../../src/geometry/solid/body.ts'
-import { along, cross, dot, minus, squareTo, times, unit3 } from '../../../src/geometry/solid/point3.ts'
-import { apart, overlap } from '../../../src/geometry/solid/separation.ts'
+import { along, dot, minus, times } from '../../../src/geometry/solid/point3.ts'
+import { apart } from '../../../src/geometry/solid/separation.ts'
 import { coincident, printable } from '../../../src/number/tolerance.ts'
 import { anyCone, at, bodyOfCone, rod } from './rods.ts'
 
@@ -99,39 +99,4 @@ test('what is found apart is met when it is moved by as much', () => {
     }),
     { numRuns: 1000 },
   )
-})
-
-test('bars that cross reach into each other by both radii less the distance of their axes', () => {
-  const a = rod(at(-20, 0, 0), at(20, 0, 0), 3)
-  const b = rod(at(-20, -20, 5), at(20, 20, 5), 4)
-  const axes = [at(1, 0, 0), at(Math.SQRT1_2, Math.SQRT1_2, 0)] as const
-  expect(overlap(a, b, axes)).toBeCloseTo(3 + 4 - 5, 9)
-})
-
-test('moved by the overlap along one of its ways, a cone is clear of another', () => {
-  fc.assert(
-    fc.property(anyCone, anyCone, (p, q) => {
-      const b = bodyOfCone(q)
-      fc.pre(apart(bodyOfCone(p), b, exactly)!.distance === 0)
-      const axes = [unit3(minus(p.to, p.from))!, unit3(minus(q.to, q.from))!] as const
-      const by = overlap(bodyOfCone(p), b, axes)
-      const clears = (far: number) =>
-        [axes[0], axes[1], cross(...axes), squareTo(...axes), squareTo(axes[1], axes[0])].some(d =>
-          [1, -1].some(sign => {
-            const way = times(unit3(d) ?? axes[0], sign * far)
-            const moved = bodyOfCone({ ...p, from: along(p.from, way, 1), to: along(p.to, way, 1) })
-            return apart(moved, b, exactly)!.distance > 0
-          }),
-        )
-      expect(clears(by + 10 * coincident)).toBe(true)
-    }),
-    { numRuns: 500 },
-  )
-})
-
-test('bodies whose axes all but coincide have an overlap', () => {
-  const a = rod(at(0, 0, 0), at(0, 0, 0.5), 0.2)
-  const b = rod(at(0, 0, 0), at(0, Number.MIN_VALUE, -0.5), 0.2)
-  const axes = [at(0, 0, 1), at(0, -Number.MIN_VALUE, -1)] as const
-  expect(overlap(a, b, axes)).toBe(0)
 })

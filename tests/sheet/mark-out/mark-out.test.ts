@@ -158,9 +158,16 @@ test.each([
   },
 )
 
+test('of the two distances that place a cut only that which was scaled off the drawing has the sign', () => {
+  const text = `paperjig: 1\ntitle: Rail\nunits: inch\nparts: { rail: { size: 12 x 1 1/2 x 1/2, cuts: [ { hole: lamp, at: { left: ~2 1/2, bottom: center }, diameter: 1/4 }, { hole: bell, at: { left: 3 1/2, bottom: ~1/2 }, diameter: 1/4 }, { hole: rope, at: { from: bell, right: ~1 }, diameter: 1/4 } ] } }\n`
+  const shown = dimensions(first(text))
+  expect(shown).toEqual(expect.arrayContaining(['~2 1/2', '3 1/2', '~4 1/2', '~1/2']))
+  expect(shown).not.toContain('~3 1/2')
+})
+
 test('a size off its fraction says so, and one scaled off the drawing has its sign', () => {
   const text = `paperjig: 1\ntitle: Gate\nunits: inch\nparts: { rail: { size: 6 x 2 x 1, cuts: [ { hole: a, at: { left: 20 mm, bottom: ~3/4 }, diameter: 1/4 } ] } }\n`
-  expect(dimensions(first(text))).toContain('~≈ 25/32 (0.787)')
+  expect(dimensions(first(text))).toEqual(expect.arrayContaining(['≈ 25/32 (0.787)', '~3/4']))
 })
 
 test('both hands are marked out from one sheet, which speaks of the reference end and not of left', () => {
