@@ -7,7 +7,7 @@ import type { Point } from '../geometry/shape/point.ts'
 import type { Fonts } from '../text/fonts.ts'
 import { type KeyLine, keyTable } from './key/key-table.ts'
 import type { Otherwise, Sheet } from './sheet.ts'
-import { titleMarks } from './title.ts'
+import { titleMarks, titleUnder } from './title.ts'
 import { whenLookedAt } from './when-looked-at.ts'
 
 /** Between what is drawn and the words beside it. */
@@ -26,6 +26,8 @@ export type WithWords = {
   /** Each of its sentences begins a line. */
   readonly title: readonly string[]
   readonly lines: readonly KeyLine[]
+  /** Where the words are on another paper: what stands under the drawing, and over its words, so that each leads to the other. */
+  readonly apart?: { readonly under: readonly string[]; readonly over: string }
 }
 
 /** The drawing with its words; with its words on another paper; and for several pages. */
@@ -37,11 +39,11 @@ export type WordedDrawings = {
 
 /** A drawing with a title and a key below it or beside it, in arrangements for pages of other shapes. */
 export function withWords(
-  { about, marks, box, keepWhole = [], title, lines }: WithWords,
+  { about, marks, box, keepWhole = [], title, lines, apart }: WithWords,
   fonts: Fonts,
 ): WordedDrawings {
-  const words = (at: Point, width: number): readonly Mark[] => {
-    const head = titleMarks(title, at, width, fonts)
+  const words = (at: Point, width: number, over: readonly string[] = []): readonly Mark[] => {
+    const head = titleMarks([...over, ...title], at, width, fonts)
     return [...head.marks, ...keyTable(lines, { x: at.x, y: head.bottom }, width, fonts).marks]
   }
   const arranged = (at: Point, width: number): Drawing =>
@@ -53,10 +55,16 @@ export function withWords(
     arranged({ x: box.left, y: box.bottom - gap }, Math.max(box.right - box.left, width))
   const keyAlone = (width: number): Drawing =>
     whenLookedAt({ ...about, id: `${about.id}-key` }, () => {
-      const key = words({ x: 0, y: 0 }, width)
+      const key = words({ x: 0, y: 0 }, width, apart && [apart.over])
       return { marks: key, bounds: boundsOfMarks(fonts, key) }
     })
-  const alone: Drawing = { ...about, marks, bounds: box, keepWhole }
+  const under = apart === undefined ? [] : titleUnder(apart.under, box, fonts)
+  const alone: Drawing = {
+    ...about,
+    marks: [...marks, ...under],
+    bounds: joinBounds(box, boundsOfMarks(fonts, under)),
+    keepWhole,
+  }
   const beside = [keyAlone(wideKey), keyAlone(narrowKey)] as const
   return {
     drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],

@@ -1,3 +1,4 @@
+import { labelFromId } from '../../model/build/label.ts'
 import type { PartPlan, StockPlan, WrittenLength } from '../../plan/plan.ts'
 import { partFields } from '../../sheet/cards/blank-card.ts'
 import type { Block, Card, Entry } from '../../sheet/cards/card.ts'
@@ -17,7 +18,7 @@ export function partCard(
   const own: Knowing = { ...knowing, confirmed: confirms(id) }
   return {
     fields: partFields({
-      name: part.label?.value ?? id,
+      name: part.label?.value ?? labelFromId(id),
       make: String(part.make.value),
       mirrored: part.mirrored ? 'yes' : 'no',
       ...(part.from ? { from: rack?.label?.value ?? part.from.value } : {}),

@@ -31,7 +31,7 @@ export function drawCard(box: Bounds, card: Card, begins: boolean, fonts: Fonts)
   let rest = card.blocks
   for (const column of columns) {
     // a block that no column holds is drawn as far as it goes, and must not come again for ever
-    const fits = blocksThatFit(rest, column.top - column.bottom)
+    const fits = blocksThatFit(rest, column, fonts)
     if (rest.length === 0) break
     marks.push(...valueTable(column, rest.slice(0, fits), fonts))
     rest = rest.slice(fits)

@@ -1,44 +1,44 @@
-import { fitText } from '../../drawing/fit-text.ts'
 import { lettering } from '../../drawing/lettering.ts'
-import { linesMark, textMark } from '../../drawing/make-mark.ts'
+import { linesMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import type { Field } from './card.ts'
+import { downToLast, fittedMarks, fitWords, smallPitch } from './fit-words.ts'
+import { inset, layOutFields } from './lay-out-fields.ts'
 
 const belongs = { layer: 'text', subject: 'card' } as const
-/** White between a rule and the letters beside it. */
-export const inset = 1
-
 /** A strip of places to write in, side by side: the small word in the upper corner, what is known on the lower rule. */
 export function drawFields(box: Bounds, fields: readonly Field[], fonts: Fonts): readonly Mark[] {
-  const all = fields.reduce((sum, { share }) => sum + share, 0)
-  const width = box.right - box.left
+  const { widths, labels, more } = layOutFields(fields, box.right - box.left, fonts)
+  const most = linesBelowLabel(box, more)
   const marks: Mark[] = []
   let left = box.left
-  for (const { label, share, text } of fields) {
-    const right = left + (width * share) / all
+  for (const [i, { text }] of fields.entries()) {
+    const right = left + widths[i]!
     const room = right - left - 2 * inset
-    marks.push(
-      textMark(
-        belongs,
-        [fitText(fonts.regular, label, lettering.small, room)],
-        { x: left + inset, y: box.top - inset - lettering.small + 0.4 },
-        lettering.small,
-      ),
-    )
+    const label = labels[i]!
+    const x = left + inset
+    marks.push(...fittedMarks(label, { x, y: box.top - labelBase - downToLast(label) }, belongs))
     if (text !== undefined) {
-      const shown = fitText(fonts.bold, text, lettering.medium, room)
-      marks.push(
-        textMark(belongs, [shown], { x: left + inset, y: box.bottom + inset }, lettering.medium, {
-          weight: 'bold',
-        }),
-      )
+      const shown = fitWords([text], { height: lettering.medium, width: room, most, weight: 'bold' }, fonts)
+      marks.push(...fittedMarks(shown, { x, y: box.bottom + inset }, belongs))
     }
     if (left > box.left) marks.push(upright(left, box))
     left = right
   }
   return marks
+}
+
+/** From the upper rule to the base line of the small word. */
+const labelBase = inset + lettering.small - 0.4
+/** White between the small word, with its tails, and what is known. */
+const labelAside = 0.8
+
+/** How many lines of small letters have room below the small word. */
+function linesBelowLabel({ top, bottom }: Bounds, more: number): number {
+  const room = top - bottom - labelBase - more - labelAside - inset
+  return Math.max(1, Math.floor((room - lettering.small) / smallPitch) + 1)
 }
 
 /** A rule from the top of a box to its bottom. */

@@ -1,12 +1,12 @@
-import { fitText } from '../../drawing/fit-text.ts'
 import { lettering } from '../../drawing/lettering.ts'
-import { pathMark, textMark } from '../../drawing/make-mark.ts'
+import { pathMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
 import type { Side } from '../../finding/side.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import { rectangle } from '../../geometry/shape/rectangle.ts'
 import type { Fonts } from '../../text/fonts.ts'
-import { inset } from './draw-fields.ts'
+import { downToLast, fittedMarks, fitWords } from './fit-words.ts'
+import { inset } from './lay-out-fields.ts'
 
 const belongs = { layer: 'text', subject: 'sketch' } as const
 /** White between two boxes: they are six sides, not one outline. */
@@ -36,14 +36,11 @@ export function sketchBoxes(
     const own = names[side]
     const label = own === undefined ? words[side as Side] : `${words[side as Side]} (${own})`
     const width = box.right - box.left - 2 * inset
+    const shown = fitWords([label], { height: lettering.small, width, most: 2 }, fonts)
+    const last = box.top - inset - lettering.small - downToLast(shown)
     return [
       pathMark(belongs, 'thin', [rectangle(box).outer]),
-      textMark(
-        belongs,
-        [fitText(fonts.regular, label, lettering.small, width)],
-        { x: box.left + inset, y: box.top - inset - lettering.small },
-        lettering.small,
-      ),
+      ...fittedMarks(shown, { x: box.left + inset, y: last }, belongs),
     ]
   })
 }

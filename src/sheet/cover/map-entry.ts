@@ -2,6 +2,7 @@ import { fitText } from '../../drawing/fit-text.ts'
 import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { wrap } from '../../drawing/wrap.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Fonts, Weight } from '../../text/fonts.ts'
 import type { Block } from './block.ts'
@@ -32,7 +33,9 @@ export function mapEntry(map: DrawingOverPages, width: number, fonts: Fonts): Bl
     [map.part, 'bold'],
     [map.sheet, 'regular'],
     ...(map.pieces === undefined ? [] : [[map.pieces, 'regular'] as const]),
-    [pageList(map.pages), 'regular'],
+    ...wrap(pageList(map.pages), fonts.regular, lettering.medium, width, Infinity).map(
+      words => [words, 'regular'] as const,
+    ),
   ]
   const top = lines.length * rowPitch + above
   return {

@@ -2,6 +2,7 @@ import { fitText } from '../../drawing/fit-text.ts'
 import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
+import { wrap } from '../../drawing/wrap.ts'
 import type { Model, Part } from '../../model/part.ts'
 import type { Fonts, Weight } from '../../text/fonts.ts'
 import { measureLine, textWidth } from '../../text/lay-out.ts'
@@ -34,7 +35,7 @@ export function partEntry(
     line(part.label, 'bold'),
     { words: sizeWithin(part, room, model, fonts), weight: 'regular' },
     ...(fits(made.join(between)) ? [made.join(between)] : made).map(words => line(words)),
-    line(pageList(pages)),
+    ...wrap(pageList(pages), fonts.regular, lettering.medium, room, Infinity).map(words => line(words)),
   ]
   return {
     height: Math.max(picture.height, firstRow + (lines.length - 1) * rowPitch) + below,

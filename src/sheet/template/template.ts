@@ -8,7 +8,7 @@ import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
 import type { KeyLine } from '../key/key-table.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
-import { titleMarks } from '../title.ts'
+import { titleUnder } from '../title.ts'
 import { transferOf } from '../transfer.ts'
 import { withWords } from '../with-words.ts'
 import { seenFromFront } from './cut-marks.ts'
@@ -26,9 +26,6 @@ export const templateSheets: SheetMaker = context =>
 export function templatesFor(part: Part, context: SheetContext): readonly Sheet[] {
   return handsOf(part).flatMap(served => templatesOf(served, context))
 }
-
-/** A title is broken where it is longer than the part, but not into a column narrower than this. */
-const narrowTitle = 40
 
 /** The template of a hand, or those of its pieces: the first has the key, and the others say where that is. */
 function templatesOf(hand: Served, context: SheetContext): readonly Sheet[] {
@@ -87,17 +84,12 @@ function withoutKey(
   context: SheetContext,
 ): Sheet {
   const words = `${titleOf(served)}${keyAt === undefined ? '' : `; letters as beside ${keyAt.id}`}`
-  const at = { x: box.left, y: box.bottom - titleAside }
-  const width = Math.max(box.right - box.left, narrowTitle)
   const title = [words, ...errorWords(served.part, context, errors)]
-  const all = [...marks, ...titleMarks(title, at, width, context.fonts).marks]
+  const all = [...marks, ...titleUnder(title, box, context.fonts)]
   const about = aboutSheet(served, context)
   const drawing = { ...about, marks: all, bounds: boundsOfMarks(context.fonts, all), keepWhole: [] }
   return { id: about.id, kind: 'template', part: served.part.id, drawings: [drawing] }
 }
-
-/** White between the rough-cut line and a title without a key. */
-const titleAside = 1.5
 
 function aboutSheet(served: Served, { model, copies }: SheetContext): Pick<Drawing, 'id' | 'caption'> {
   const { part, pieces } = served

@@ -16,6 +16,7 @@ import { boundsOfPanels, type Panel } from './net.ts'
 import type { Entering, OnFace } from './on-faces.ts'
 import { borderMarks, enteringMarks, enteringOn, exitMarks } from './panel-marks.ts'
 import { putPanelWords } from './panel-words.ts'
+import { putPieceName } from './piece-name.ts'
 
 /** What stands on the panels of a block, and on whose faces it is seen. */
 export type OnPanels = {
@@ -24,6 +25,8 @@ export type OnPanels = {
   readonly shown: ReadonlyMap<FaceName, OnFace>
   /** The ids of the holes that a fence sets. */
   readonly fenced: ReadonlySet<string>
+  /** The piece's name, where it stands on the panels themselves. */
+  readonly name?: string
 }
 
 /** Panels with all that stands on them, and what found no room. */
@@ -31,6 +34,8 @@ export type DrawnPanels = {
   readonly marks: readonly Mark[]
   readonly unlettered: readonly Unlettered[]
   readonly nameless: readonly Panel[]
+  /** Whether the piece's name stands on them. */
+  readonly named: boolean
   /** The numbers of the errors that are marked. */
   readonly errors: readonly number[]
 }
@@ -54,7 +59,7 @@ export function drawPanels(
   context: SheetContext,
 ): DrawnPanels {
   const { fonts } = context
-  const { served, shown, fenced } = on
+  const { served, shown, fenced, name } = on
   const { part, pieces } = served
   const { solid, hand } = pieces[0]
   const entering = enteringPanels(panels, on)
@@ -72,7 +77,8 @@ export function drawPanels(
   const unlettered = putLetters(lettered, part.id, board, area, fonts)
   const nameless = putPanelWords(panels, part, solid, hand, board, area, fonts)
   putCircleLetters(lettered, part.id, board, area, fonts)
-  return { marks: board.marks, unlettered, nameless, errors }
+  const named = name !== undefined && putPieceName(panels, name, board, area, fonts)
+  return { marks: board.marks, unlettered, nameless, named, errors }
 }
 
 /** What was found wrong, where it lies on the paper; on a block off its size as far from the reference sides as planned. */

@@ -68,7 +68,7 @@ function edgesOf({ face, toPaper }: Panel, solid: Solid): readonly Edge[] {
 }
 
 /** Whether a box lies in a region by its corners and the middles of its sides. */
-function liesIn(region: Region, extent: Extent): (middle: Point) => boolean {
+export function liesIn(region: Region, extent: Extent): (middle: Point) => boolean {
   return middle => {
     const { left, right, bottom, top } = boxAbout(middle, extent)
     return [left, middle.x, right].every(x =>

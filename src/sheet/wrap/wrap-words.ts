@@ -8,7 +8,7 @@ import type { SheetContext } from '../sheet.ts'
 import { sizeWords } from '../size-words.ts'
 import { faceWords } from '../strip/border-words.ts'
 import type { Unlettered } from '../template/letter-marks.ts'
-import type { Served } from '../template/pieces-served.ts'
+import { pieceName, type Served } from '../template/pieces-served.ts'
 import type { Panel } from './net.ts'
 import type { ChosenWrap } from './which-wrap.ts'
 
@@ -16,6 +16,8 @@ import type { ChosenWrap } from './which-wrap.ts'
 export type Wrapped = {
   readonly panels: readonly Panel[]
   readonly nameless: readonly Panel[]
+  /** A net that has no room for the name of its piece. */
+  readonly unnamed: boolean
   readonly unlettered: readonly Unlettered[]
   /** Whether the paper is as large as the block was measured. */
   readonly measured: boolean
@@ -44,6 +46,7 @@ export function wrapKey(
           `No room for the name of a panel: ${wrapped.nameless.map(name).join(', ')}. What lies at its borders tells it.`,
         ]
       : []),
+    ...(wrapped.unnamed ? [`No room on the net for its name: write ${pieceName(served)} on it.`] : []),
     ...(wrapped.unlettered.length > 0
       ? [`No room for the letters of ${unletteredWords(wrapped.unlettered)}.`]
       : []),

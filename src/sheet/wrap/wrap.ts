@@ -9,7 +9,7 @@ import { keyOf } from '../key/key-entry.ts'
 import { boxAbout } from '../label/find-place.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { handsOf, pieceName, piecesInWords, type Served } from '../template/pieces-served.ts'
-import { titleMarks } from '../title.ts'
+import { titleUnder } from '../title.ts'
 import { whenLookedAt } from '../when-looked-at.ts'
 import { type WordedDrawings, withWords } from '../with-words.ts'
 import { blockOf } from './block.ts'
@@ -54,7 +54,8 @@ function wrapSheet(
         ? '-mirrored'
         : ''
   const id = `${part.id}-wrap${suffix}`
-  const on: OnPanels = { served, block, shown, fenced }
+  const named = chosen.as === 'net' ? { name: pieceName(served) } : {}
+  const on: OnPanels = { served, block, shown, fenced, ...named }
   const toLayOut = { id, on, chosen }
   const [first, ...others] = layouts.map(panels => laidOut({ ...toLayOut, panels }, context))
   if (first === undefined) throw new RangeError('a wrap is laid out')
@@ -90,9 +91,10 @@ function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
   const { fonts } = context
   const { served, shown, block } = on
   const { part } = served
+  const name = pieceName(served)
   const entering = enteringPanels(panels, on)
   const key = keyOf(entering)
-  const { marks, unlettered, nameless, errors } = drawPanels(panels, on, key, context)
+  const { marks, unlettered, nameless, named, errors } = drawPanels(panels, on, key, context)
   const comeOut = new Set([...shown.values()].flatMap(({ exits }) => exits.map(exit => exit.id)))
   const elsewhere = entering
     .filter(
@@ -103,6 +105,7 @@ function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
   const wrapped = {
     panels,
     nameless,
+    unnamed: chosen.as === 'net' && !named,
     unlettered,
     measured: block.measured,
     exits: comeOut.size > 0,
@@ -119,6 +122,7 @@ function laidOut(toLayOut: ToLayOut, context: SheetContext): WordedDrawings {
         `${part.label} · ${caption.sheet} · ${piecesInWords(served)}`,
         ...errorWords(part, context, errors),
       ],
+      apart: { under: [...(named ? [] : [name]), whereLettersAre(on)], over: name },
       lines: wrapKey(served, chosen, key, wrapped, context),
     },
     fonts,
@@ -134,17 +138,18 @@ function panelsAlone(toLayOut: ToLayOut, context: SheetContext): readonly Drawin
     whenLookedAt({ id: `${id}-${sayFace(panel.face.id)}`, caption: captionOf(toLayOut, context) }, () => {
       const { marks } = drawPanels([panel], on, key, context)
       const box = boundsOfMarks(fonts, marks)
-      const under = { x: box.left, y: box.bottom - titleAside }
-      const width = Math.max(box.right - box.left, narrowTitle)
-      const all = [...marks, ...titleMarks([pieceName(on.served)], under, width, fonts).marks]
+      const hasLetters = enteringPanels([panel], on).length > 0
+      const title = [pieceName(on.served), ...(hasLetters ? [whereLettersAre(on)] : [])]
+      const all = [...marks, ...titleUnder(title, box, fonts)]
       return { marks: all, bounds: boundsOfMarks(fonts, all) }
     }),
   )
 }
 
-/** White between a panel's lettering and the name under it, and the column that it is broken in at the least. */
-const titleAside = 1.5
-const narrowTitle = 40
+/** Beside what has letters and no key, which may lie on another paper. */
+function whereLettersAre({ served }: OnPanels): string {
+  return `letters: see the key of ${pieceName(served)}`
+}
 
 function captionOf({ on: { served }, chosen }: ToLayOut, { model }: SheetContext): Caption {
   return {

@@ -33,8 +33,8 @@ const said = ({ what, from, value }: Entry) => {
 test('a card has what the plan says of a part, in the order in which the plan asks for it', () => {
   const { cards } = readCards(plan(gate), undefined)
   expect(cards!.map(({ fields }) => fields.map(({ text }) => text))).toEqual([
-    ['stile', '2', 'yes', 'Oak plank', '3'],
-    ['wedge', '1', 'no', undefined, undefined],
+    ['Stile', '2', 'yes', 'Oak plank', '3'],
+    ['Wedge', '1', 'no', undefined, undefined],
   ])
   expect(cards![0]!.blocks.map(({ heading }) => heading.map(({ text }) => text))).toEqual([
     [undefined],

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import type { Drawing } from '../../../src/drawing/drawing.ts'
-import { boundsOfMarks } from '../../../src/drawing/mark-bounds.ts'
+import { lettering } from '../../../src/drawing/lettering.ts'
+import { boundsOfMarks, markBounds } from '../../../src/drawing/mark-bounds.ts'
 import { partFields } from '../../../src/sheet/cards/blank-card.ts'
 import type { Block, Card } from '../../../src/sheet/cards/card.ts'
 import { blankCardPages, type CardLayout, cardPages } from '../../../src/sheet/cards/card-pages.ts'
@@ -8,8 +9,8 @@ import { loadFont } from '../../../src/text/font.ts'
 import { fontFiles } from '../../text/bundled-font.ts'
 
 const fonts = { regular: loadFont(fontFiles('regular')), bold: loadFont(fontFiles('bold')) }
-/** What the usual margins leave of Letter and of A4, and something smaller than any paper in a shop. */
-const rooms = { Letter: [189, 222], A4: [183, 240], 'half of A5': [100, 60] } as const
+/** What the usual margins leave of Letter, A4 and A5, and something smaller than any paper in a shop. */
+const rooms = { Letter: [189, 222], A4: [183, 240], A5: [121, 152], 'half of A5': [100, 60] } as const
 const layout = (paper: keyof typeof rooms, perPage: 1 | 2): CardLayout => ({
   room: { width: rooms[paper][0], height: rooms[paper][1] },
   perPage,
@@ -80,4 +81,69 @@ test('a side is called by the maker’s own word too', () => {
   expect(
     timesIn(cardPages([cardOf(0)], layout('A4', 1), fonts)[0]!, 'front: the face side (warp side)'),
   ).toBe(1)
+})
+
+/** What cards of plans say most, and what of it is longest. */
+const worded: Card = {
+  fields: partFields({
+    name: 'Post that the gate of the upper station hangs on, with the hinges',
+    make: '12',
+    mirrored: 'yes',
+    from: 'plank',
+    page: '14',
+  }),
+  sideNames: { left: 'nose', top: 'deck' },
+  blocks: [
+    {
+      heading: [
+        { label: 'hole circle: its name', share: 5, text: 'the-upper-hinge' },
+        { label: 'on side', share: 2, text: 'bottom' },
+        { label: 'how many', share: 2, text: '10 × 12' },
+      ],
+      entries: [
+        ['place, from', 'bottom', '12.5 mm'],
+        ['spacing, toward', 'right', '1 41/64"'],
+        ['circle of centres', undefined, 'centre'],
+        ['chamfer bottom right', undefined, 'through'],
+        ['radius bottom right', undefined, 'for axle'],
+        ['counterbore angle', undefined, '120°'],
+        ['width at the right', undefined, '100 mm'],
+      ].map(([what, from, value], i) => ({
+        what: what!,
+        ...(from === undefined ? { noSide: true as const } : { from }),
+        value: { kind: i % 2 === 0 ? ('given' as const) : ('measured' as const), words: [value!] },
+      })),
+    },
+  ],
+}
+
+test.each(['Letter', 'A4', 'A5'] as const)(
+  'on %s nothing of a card is cut short, and no words stand over others',
+  paper => {
+    for (const drawing of [
+      ...cardPages([worded], layout(paper, 1), fonts),
+      ...blankCardPages(1, layout(paper, 1), fonts),
+    ]) {
+      expect(textsOf(drawing).filter(text => text.includes('…'))).toEqual([])
+      const { left, bottom, right, top } = boundsOfMarks(fonts, drawing.marks)
+      expect(Math.min(left, bottom)).toBeGreaterThanOrEqual(0)
+      expect(right).toBeLessThanOrEqual(drawing.bounds.right)
+      expect(top).toBeLessThanOrEqual(drawing.bounds.top)
+      const boxes = drawing.marks
+        .filter(mark => mark.kind === 'text' && mark.words.join('') !== '')
+        .map(mark => markBounds(fonts, mark))
+      for (const [i, a] of boxes.entries())
+        for (const b of boxes.slice(i + 1)) {
+          const apart = a.right <= b.left || b.right <= a.left || a.top <= b.bottom || b.top <= a.bottom
+          expect(apart).toBe(true)
+        }
+    }
+  },
+)
+
+test('no letters of a card on A5 are smaller than the smallest of any other paper', () => {
+  const heights = cardPages([worded], layout('A5', 1), fonts).flatMap(({ marks }) =>
+    marks.flatMap(mark => (mark.kind === 'text' ? [mark.height] : [])),
+  )
+  expect(Math.min(...heights)).toBe(lettering.small)
 })
