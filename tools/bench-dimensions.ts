@@ -59,7 +59,7 @@ function measure({ stops, pairs, origin }: Case): Placed {
     })
     let left = 0
     const placing = time(() => {
-      const { dropped } = layBeside({ origin, stops }, pairs, edge, 5, fonts)
+      const { dropped } = layBeside({ origin, stops }, pairs, edge, 5, 'all that are read', fonts)
       left = dropped.stops.length + dropped.between.length
     })
     return { placing, floor, left }

@@ -131,8 +131,12 @@ function oneAfterTheOther(first: Iterable<Page>, second: Iterable<Page>): Iterab
   }
 }
 
+function partAndPieces({ part, drawings: [{ caption }] }: Sheet): string {
+  return caption.pieces === undefined ? part : `${part} (${caption.pieces})`
+}
+
 function misfitFinding(
-  { id, wanted, available }: Misfit,
+  { id, wanted, available, othersLaid }: Misfit,
   sheets: readonly Sheet[],
   paper: Paper,
 ): FindingOf<'does-not-fit'> {
@@ -144,6 +148,8 @@ function misfitFinding(
     places: [sheet === undefined ? {} : { part: sheet.part }],
     facts: {
       sheet: sheet?.kind ?? id,
+      of: sheet === undefined ? id : partAndPieces(sheet),
+      words: othersLaid ? 'printed' : 'left out',
       paper: paper.name,
       width: mm(wanted.width),
       height: mm(wanted.height),

@@ -5,6 +5,10 @@ export type PaperFacts = {
   /** A sheet that is larger than the page's free space, whichever way the paper is turned. */
   'does-not-fit': {
     readonly sheet: string
+    /** The part, and the pieces of it that the sheet is for: "hatch (1 piece)". */
+    readonly of: string
+    /** What becomes of the words and tables that belong to it. */
+    readonly words: 'printed' | 'left out'
     readonly paper: string
     readonly width: Quantity
     readonly height: Quantity

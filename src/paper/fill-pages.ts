@@ -26,7 +26,13 @@ export type PageContent = {
 export type TiledSheet = TiledDrawing & { readonly sheet: number; readonly drawing: Drawing }
 
 /** A sheet that would take more pages than anybody joins, or that has to be on one and fits none, with the room it wants and the room there is, in millimetres. */
-export type Misfit = { readonly id: string; readonly wanted: Extent; readonly available: Extent }
+export type Misfit = {
+  readonly id: string
+  readonly wanted: Extent
+  readonly available: Extent
+  /** Whether what lies beside it is on the pages without it. */
+  readonly othersLaid: boolean
+}
 
 export type FilledPages = {
   readonly pages: readonly PageContent[]
@@ -87,15 +93,24 @@ export function fillPages(
       return
     }
     if (last !== undefined && apart === undefined) {
-      const tooLarge = [last.drawings, ...(last.beside ?? [])].find(shapes => !fits(shapes)) ?? last.drawings
-      misfits.push({ id, wanted: extentOf(tooLarge.at(-1)!.bounds), available: rooms[0]! })
+      const all = [last.drawings, ...(last.beside ?? [])]
+      const tooLarge = all.find(shapes => !fits(shapes)) ?? last.drawings
+      // words and tables serve alone too
+      const others = last.beside?.filter(fits) ?? []
+      for (const drawings of others) whole.push({ sheet, drawings })
+      misfits.push({
+        id,
+        wanted: extentOf(tooLarge.at(-1)!.bounds),
+        available: rooms[0]!,
+        othersLaid: others.length > 0,
+      })
       return
     }
     const [drawing, beside] =
       apart !== undefined && fits(apart.beside) ? [apart.drawing, apart.beside] : [drawings[0], undefined]
     const wanted = extentOf(drawing.bounds)
     if (tilesWanted(wanted, tileRooms[0]!, overlap) > mostTiles) {
-      misfits.push({ id, wanted, available: tileRooms[0]! })
+      misfits.push({ id, wanted, available: tileRooms[0]!, othersLaid: false })
       return
     }
     large.push({ sheet, drawing, ...tiled(drawing, tileRooms, overlap, fonts) })

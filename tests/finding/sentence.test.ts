@@ -318,13 +318,15 @@ const cases: { readonly [R in RuleId]: Case<R> } = {
   'does-not-fit': {
     facts: {
       sheet: 'template',
+      of: 'hatch (2 pieces)',
+      words: 'left out',
       paper: 'A4',
       width: mm(254),
       height: mm(254),
       freeWidth: mm(127),
       freeHeight: mm(254),
     },
-    says: 'the template is 10" (254 mm) by 10" (254 mm) and does not fit on A4 paper, which has 5" (127 mm) by 10" (254 mm) to draw on, and it cannot be joined true from several pages; choose larger paper',
+    says: 'the template of hatch (2 pieces) is 10" (254 mm) by 10" (254 mm) and does not fit on A4 paper, which has 5" (127 mm) by 10" (254 mm) to draw on, and it cannot be joined true from several pages; choose larger paper',
   },
   'letters-missing': {
     facts: { codes: 'U+6728' },

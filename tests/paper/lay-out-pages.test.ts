@@ -100,6 +100,16 @@ test('what fits a page without its words is one whole page, and the words lie on
     expect(furniture.filter(({ subject }) => subject === 'page-map')).toEqual([])
 })
 
+test('the words of a drawing that fits no page are printed without it, and that is said', () => {
+  const mast = drawing('mast', 4000, 4000)
+  const instead = { drawings: [mast] as const, beside: [[drawing('words', 100, 60)] as const] }
+  const sheet = { id: 'mast', group: 'mast', drawings: [mast] as const, otherwise: [instead] }
+  const { pages, misfits } = layOutPages([sheet], onLetter, fonts)
+  const placed = [...pages()].flatMap(page => page.placed.map(({ drawing }) => drawing.id))
+  expect(placed).toEqual(['words'])
+  expect(misfits).toMatchObject([{ id: 'mast', wanted: { width: 4000 }, othersLaid: true }])
+})
+
 test('a drawing is put true to size into the upper left of the free space', () => {
   const { drawing: placed, matrix } = lay([drawing('plank', 100, 40)]).pages[0]!.placed[0]!
   expect({ ...matrix, e: 0, f: 0 }).toEqual(identity)

@@ -4,7 +4,7 @@ import { didYouMean, listed, type Sentences } from './wording.ts'
 
 export const paperSentences: Sentences<keyof PaperFacts> = {
   'does-not-fit': ({ facts }, { show }) =>
-    `the ${visible(facts.sheet)} is ${show(facts.width)} by ${show(facts.height)} and does not fit on ${visible(facts.paper)} paper, which has ${show(facts.freeWidth)} by ${show(facts.freeHeight)} to draw on, and it cannot be joined true from several pages; choose larger paper`,
+    `the ${visible(facts.sheet)} of ${visible(facts.of)} is ${show(facts.width)} by ${show(facts.height)} and does not fit on ${visible(facts.paper)} paper, which has ${show(facts.freeWidth)} by ${show(facts.freeHeight)} to draw on, and it cannot be joined true from several pages; ${facts.words === 'printed' ? 'its words and tables that fit are printed without it; ' : ''}choose larger paper`,
   'seam-crosses': ({ facts }) =>
     `a seam between the pages of the ${visible(facts.sheet)} runs through ${visible(facts.what)}, and no other position spares them; check them when the pages are joined`,
   'no-room-on-paper': ({ facts }) =>

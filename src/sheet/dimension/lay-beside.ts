@@ -6,7 +6,7 @@ import type { Fonts } from '../../text/fonts.ts'
 import { arrowHead, arrowHeads, dimensionDots, dimensionLines, originMark } from './arrow.ts'
 import { type Edge, pointBeside } from './edge.ts'
 import { layBetween, wayAlong } from './lay-between.ts'
-import type { Between, Run, Stop } from './run.ts'
+import type { Between, Crowding, Run, Stop } from './run.ts'
 import { type SpreadRun, spreadRun } from './spread-run.ts'
 
 /** Dimensions as they stand beside one edge of a view. */
@@ -47,9 +47,10 @@ export function layBeside(
   pairs: readonly Between[],
   edge: Edge,
   inner: number,
+  crowding: Crowding,
   fonts: Fonts,
 ): LaidBeside {
-  const spreadOut = run === undefined ? undefined : spreadRun(run, edge, fonts)
+  const spreadOut = run === undefined ? undefined : spreadRun(run, edge, crowding, fonts)
   const stops = spreadOut?.stops ?? []
   const between = layBetween(
     pairs,

@@ -14,7 +14,15 @@ export type Stop = {
   readonly from: number
   readonly words: Words
   readonly rank: Rank
+  /** Whether a table has it too: what is left out of the drawing then needs no words of its own. */
+  readonly tabled?: boolean
 }
+
+/**
+ * How many of a run are drawn: as many as can be read, or only those whose lettering stands beside what it measures, which
+ * makes the drawing no larger than its view asks for.
+ */
+export type Crowding = 'all that are read' | 'those close by'
 
 /** Dimensions that all start at one place. */
 export type Run = { readonly origin: number; readonly stops: readonly Stop[] }

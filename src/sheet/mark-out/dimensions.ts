@@ -67,7 +67,7 @@ export function axisDimensions(
     inward: 1 | -1 | undefined,
   ): readonly Stop[] =>
     merged(
-      places.map(({ at, radius, rank, cut }) => {
+      places.map(({ at, radius, rank, cut, tabled = false }) => {
         const beside = besideOf(edge, { x: at.x * factor, y: at.y * factor })
         const away = radius > 0 ? Math.max(radius * factor, 1) + fromCross : fromCorner
         const distance = inward === undefined ? Math.abs(at[axis] - origin) : (at[axis] - origin) * inward
@@ -76,6 +76,8 @@ export function axisDimensions(
           from: Math.min(beside.out + away, besideGap - 1),
           words: show(distance, facts.isScaled(cut, axis)),
           rank,
+          // the table measures nothing from the middle
+          tabled: tabled && inward !== undefined,
         }
       }),
     )
@@ -188,7 +190,8 @@ function merged(stops: readonly Stop[]): readonly Stop[] {
     if (last === undefined || stop.at - last.at >= printable) kept.push(stop)
     else {
       const [first, second] = last.rank <= stop.rank ? [last, stop] : [stop, last]
-      kept[kept.length - 1] = { ...first, from: Math.max(first.from, second.from) }
+      const tabled = first.tabled === true && second.tabled === true
+      kept[kept.length - 1] = { ...first, from: Math.max(first.from, second.from), tabled }
     }
   }
   return kept

@@ -36,6 +36,7 @@ import { innerLines } from './inner-lines.ts'
 import { type Note, notesOf } from './notes.ts'
 import { edgesSeenFrom } from './outline-lines.ts'
 import { putNotes } from './put-notes.ts'
+import type { Reduction } from './reduction.ts'
 import { scaledFeature } from './scaled-feature.ts'
 import type { View } from './view.ts'
 
@@ -61,7 +62,7 @@ export type DrawnView = {
 /** Draws a view at a scale: its lines, dimensions, letters and notes, none of which touches the lettering of another. */
 export function drawView(
   view: View,
-  factor: number,
+  { factor, crowding }: Pick<Reduction, 'factor' | 'crowding'>,
   title: string,
   key: readonly KeyEntry[],
   facts: DimensionFacts,
@@ -138,7 +139,7 @@ export function drawView(
     return [fromDatum, fromCentre].flatMap((one, i) => {
       if (one === undefined) return []
       const pairs = one === first || (i === 0 && first === undefined) ? between : []
-      return [layBeside(one.run, pairs, one.edge, inner(one.edge.side), fonts)]
+      return [layBeside(one.run, pairs, one.edge, inner(one.edge.side), crowding, fonts)]
     })
   }
 }

@@ -37,7 +37,7 @@ import { type DrawnView, drawView } from './draw-view.ts'
 import { matchedPairs } from './matched-pairs.ts'
 import { hangLines, placeLines, type TableLine } from './place-lines.ts'
 import { projectionSymbol, projectionSymbolExtent } from './projection-symbol.ts'
-import { type Reduction, reductions, trueSize } from './reduction.ts'
+import { type Reduction, reductions } from './reduction.ts'
 import { piecesInWords, remarksOf } from './remarks.ts'
 import { isScaledIn } from './scaled-in.ts'
 import { type View, viewOf } from './view.ts'
@@ -60,6 +60,9 @@ const tableSizes = [
   { width: narrowKey, most: 14 },
 ] as const
 
+/** The table stands with the words, or in other places, which these words tell. */
+type Listed = 'here' | string
+
 type Drawn = { readonly marks: readonly Mark[]; readonly bounds: Bounds }
 
 function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
@@ -74,17 +77,25 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     once(() => tableDrawings(part, table(width), width, most, context)),
   )
   const long = table(wideKey).length > mostLines
-  const viewsAt = onceForEach(({ factor }: Reduction) =>
-    views.map(view => drawView(view, factor, titleOf(view, part), key, facts, context)),
+  const viewsAt = onceForEach((reduction: Reduction) =>
+    views.map(view => drawView(view, reduction, titleOf(view, part), key, facts, context)),
   )
   const wordsOf = (
     reduction: Reduction,
     projected: boolean,
-    withTable: boolean,
+    listed: Listed,
     at: Point,
     width: number,
   ): readonly Mark[] =>
-    wordsBeside(part, viewsAt(reduction), projected, withTable ? table(width) : undefined, at, width, context)
+    wordsBeside(
+      part,
+      viewsAt(reduction),
+      projected,
+      listed === 'here' ? table(width) : listed,
+      at,
+      width,
+      context,
+    )
   /** Drawings of views, and the words and the table on other paper. */
   const wordsApart = (
     reduction: Reduction,
@@ -92,10 +103,10 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     before: NonNullable<Otherwise['beside']>,
     projected: boolean,
   ): readonly Otherwise[] => {
-    const wordsAlone = (width: number, withTable: boolean): Drawing => {
+    const wordsAlone = (width: number, listed: Listed): Drawing => {
       const caption = captionOf(part, model, reduction)
       return whenLookedAt({ id: `${part.id}-mark-out-words`, caption }, () => {
-        const marks = wordsOf(reduction, projected, withTable, { x: 0, y: 0 }, width)
+        const marks = wordsOf(reduction, projected, listed, { x: 0, y: 0 }, width)
         return { marks, bounds: boundsOfMarks(fonts, marks) }
       })
     }
@@ -103,15 +114,17 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
     const whole: Otherwise = {
       drawings,
       holds,
-      beside: [...before, [wordsAlone(wideKey, true), wordsAlone(narrowKey, true)]],
+      beside: [...before, [wordsAlone(wideKey, 'here'), wordsAlone(narrowKey, 'here')]],
     }
     const parted = tables.map(
       (tableDrawn): Otherwise => ({
         drawings,
         holds,
         get beside() {
-          const words = [wordsAlone(wideKey, false), wordsAlone(narrowKey, false)] as const
-          return [...before, words, ...tableDrawn()]
+          const drawn = tableDrawn()
+          const where = tableWords(part, drawn.length)
+          const words = [wordsAlone(wideKey, where), wordsAlone(narrowKey, where)] as const
+          return [...before, words, ...drawn]
         },
       }),
     )
@@ -134,7 +147,7 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
       whenLookedAt(about, () => {
         const { marks, bounds } = drawn()
         const { at, width } = place(bounds)
-        const beside = wordsOf(reduction, projected, true, at, width)
+        const beside = wordsOf(reduction, projected, 'here', at, width)
         return { marks: [...marks, ...beside], bounds: joinBounds(bounds, boundsOfMarks(fonts, beside)) }
       })
     const below = (width: number): Drawing =>
@@ -173,7 +186,7 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   }
   // as large as the paper holds the views
   const options = asFarAsLookedAt(function* () {
-    for (const reduction of [trueSize, ...reductions]) {
+    for (const reduction of reductions) {
       for (const way of arrangementsOf(faces)) yield* inOneDrawing(reduction, way)
       if (faces.length > 1) yield* inTwoDrawings(reduction)
     }
@@ -252,7 +265,7 @@ function wordsBeside(
   part: Part,
   views: readonly DrawnView[],
   projected: boolean,
-  table: readonly TableLine[] | undefined,
+  table: readonly TableLine[] | string,
   at: Point,
   width: number,
   context: SheetContext,
@@ -273,16 +286,26 @@ function wordsBeside(
   const lines = remarksOf(
     part,
     views,
-    { free: views.length > 1 && !projected, tableApart: table === undefined },
+    { free: views.length > 1 && !projected, ...(typeof table === 'string' ? { tableApart: table } : {}) },
     context,
   )
   const below = several ? Math.min(title.bottom, at.y - projectionSymbolExtent.height - 1) : title.bottom
   const key = keyTable(lines, { x: at.x, y: below }, width, fonts)
-  const places = hangLines(table ?? [], { x: at.x, y: key.bottom - 1 }, fonts)
+  const places = hangLines(typeof table === 'string' ? [] : table, { x: at.x, y: key.bottom - 1 }, fonts)
   return [...symbol, ...title.marks, ...key.marks, ...places.marks]
 }
 
 const symbolAside = 4
+
+/** What a table by itself is called: pages are shared, so nothing is said of which page it is on. */
+function tableTitle({ label }: Part): string {
+  return `${label} · where everything stands`
+}
+
+function tableWords(part: Part, count: number): string {
+  const pieces = count > 1 ? `, which is in ${count} pieces` : ''
+  return `Where everything stands is in the table “${tableTitle(part)}”${pieces}.`
+}
 
 /** A long table in pieces, each with the part's name over it. */
 function tableDrawings(
@@ -296,7 +319,7 @@ function tableDrawings(
   const caption: Caption = { plan: model.title, sheet: 'table of the mark-out', part: part.label }
   return Array.from({ length: count }, (_, i) => {
     const id = `${part.id}-mark-out-table-${i + 1}`
-    const title = `${part.label} · where everything stands${count > 1 ? `, ${i + 1} of ${count}` : ''}`
+    const title = `${tableTitle(part)}${count > 1 ? `, ${i + 1} of ${count}` : ''}`
     const head = titleMarks([title], { x: 0, y: 0 }, width, fonts)
     const hung = hangLines(lines.slice(i * most, (i + 1) * most), { x: 0, y: head.bottom }, fonts)
     const marks = [...head.marks, ...hung.marks]

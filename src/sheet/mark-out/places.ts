@@ -16,6 +16,8 @@ export type Place = {
   readonly rank: Rank
   /** The cut that it belongs to; none for the outline. */
   readonly cut?: string
+  /** Whether the table of the mark-out says where it is. */
+  readonly tabled?: boolean
 }
 
 /** The corners of the wood, without those that are only chamfered. */
@@ -34,7 +36,7 @@ export function cutPlaces(feature: Placed): readonly Place[] {
   const { shape, cut, row } = feature
   if (shape.kind === 'bore') {
     const inner = row !== undefined && row.number > 1 && row.number < row.count
-    return [{ at: shape.centre, radius: shape.diameter.mm / 2, rank: inner ? 3 : 2, cut }]
+    return [{ at: shape.centre, radius: shape.diameter.mm / 2, rank: inner ? 3 : 2, cut, tabled: true }]
   }
   const place = (at: Point): Place => ({ at, radius: 0, rank: 1, cut })
   switch (shape.kind) {

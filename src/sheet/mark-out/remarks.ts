@@ -16,12 +16,12 @@ export function piecesInWords({ pieces }: Pick<Part, 'pieces'>): string {
 
 /**
  * Beside the views: the whole size, why it is marked out, how it is measured, and what is not in the drawing. `free` where
- * the views stand by themselves, `tableApart` where the table is on other paper.
+ * the views stand by themselves, `tableApart` says where the table is when it is on other paper.
  */
 export function remarksOf(
   part: Part,
   views: readonly DrawnView[],
-  { free, tableApart }: { readonly free: boolean; readonly tableApart: boolean },
+  { free, tableApart }: { readonly free: boolean; readonly tableApart?: string },
   context: SheetContext,
 ): readonly KeyLine[] {
   const { model } = context
@@ -33,7 +33,8 @@ export function remarksOf(
     ...(first === undefined ? [] : notOnPaper({ part, pieces: [first] }, [])),
     ...(part.note === undefined ? [] : [part.note]),
     ...noRoom(part, views),
-    ...(tableApart ? ['Where everything stands is in the table on the next page.'] : []),
+    ...(leftToTable(views) ? ['Where a hole has no size in the drawing, the table says where it is.'] : []),
+    ...(tableApart === undefined ? [] : [tableApart]),
   ]
   return [
     { kind: 'size', words: sizeAndStock(part, model) },
@@ -72,7 +73,14 @@ function numbers(pieces: readonly Piece[]): string {
   return pieces.length === 1 ? first : `${first}–${last}`
 }
 
-/** What is said in words, since the drawing has no room for it. */
+/** Whether sizes are left out that need no words, since the table has them. */
+function leftToTable(views: readonly DrawnView[]): boolean {
+  return views.some(({ without }) =>
+    without.stops.some(({ stops }) => stops.some(({ tabled }) => tabled === true)),
+  )
+}
+
+/** What is said in words, since the drawing has no room for it and the table does not have it. */
 function noRoom(part: Part, views: readonly DrawnView[]): readonly string[] {
   const sizes = (all: readonly { readonly words: Words }[]): string =>
     all.map(({ words }) => plain(words)).join(', ')
@@ -83,7 +91,12 @@ function noRoom(part: Part, views: readonly DrawnView[]): readonly string[] {
     return [
       ...(faceEdge ? [] : [`The face edge is the ${part.faceEdge === 'bottom' ? 'lower' : 'upper'} one.`]),
       ...(referenceEnd ? [] : [`The reference end is at the ${part.referenceEnd}.`]),
-      ...stops.map(({ from, stops }) => `No room for these${of(view)}, from the ${from}: ${sizes(stops)}.`),
+      ...stops.flatMap(({ from, stops }) => {
+        const untabled = stops.filter(({ tabled }) => tabled !== true)
+        return untabled.length > 0
+          ? [`No room for these${of(view)}, from the ${from}: ${sizes(untabled)}.`]
+          : []
+      }),
       ...between.map(({ says, words }) => `${says}: ${plain(words)}.`),
       ...(notes.length > 0 ? [`No room for these${of(view)}: ${sizes(notes)}.`] : []),
       ...(letters.length > 0

@@ -27,7 +27,7 @@ function laid(
     ...list.map(({ at, rank }): Stop => ({ at, from: -7, words: show(at), rank })),
     { at: 201, from: 1, words: show(201), rank: 0 },
   ]
-  return layBeside({ origin: 0, stops: all }, pairs, { side, at: 0 }, 5, fonts)
+  return layBeside({ origin: 0, stops: all }, pairs, { side, at: 0 }, 5, 'all that are read', fonts)
 }
 
 const pairsOf = (list: readonly { at: number }[]): readonly Between[] => {

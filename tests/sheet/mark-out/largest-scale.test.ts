@@ -59,6 +59,56 @@ test.each([
   expect([...scalesOf(printed(demo, paper, part))]).toEqual([scale])
 })
 
+/** So many dimensions that a fan of them all is far longer than the board. */
+const dense = `paperjig: 1
+title: Pier winch
+units: inch
+parts:
+  cheek:
+    size: 9 17/64 x 4 3/8 x 19/32
+    transfer: mark-out
+    cuts:
+      - { slot: upper, at: { left: 1 1/64, top: 13/32 }, size: 1 3/8 x 5/16, depth: 3/8 }
+      - { slot: lower, at: { left: 1 5/64, bottom: 13/32 }, size: 1 5/16 x 5/16, depth: 3/8 }
+      - { notch: latch, on: top, at: { left: 4 1/8 }, size: 31/64 x 5/16 }
+      - { notch: shoe, on: bottom, at: { left: 4 9/64 }, size: 33/64 x 3/8 }
+      - { hole: cam, at: { left: 3 37/64, bottom: 1 9/16 }, diameter: 1/4 }
+      - { hole: stop, at: { left: 3 39/64, bottom: 2 57/64 }, diameter: 3/16 }
+      - { row: ladder, at: { left: 5 1/4, bottom: 9/16 }, toward: top, spacing: 29/64, count: 8, diameter: 1/8 }
+      - { row: ladder-two, at: { left: 5 5/8, bottom: 9/16 }, toward: top, spacing: 29/64, count: 8, diameter: 1/8 }
+      - { grid: rack, at: { right: 3/8, bottom: 5/8 }, spacing: 13/32 x 17/32, count: 5 x 4, diameter: 5/64, depth: 1/4 }
+      - { row: pegs, on: top, at: { left: 5/8, front: 19/64 }, toward: right, spacing: 31/64, count: 6, diameter: 3/32, depth: 1/2 }
+      - { groove: slide, on: back, at: { bottom: 2 }, width: 3/16, depth: 1/8 }
+      - { rebate: lap, on: back, edge: left, size: 1/2 x 1/4 }
+`
+
+const tablesOf = (drawings: readonly Drawing[]): readonly Drawing[] =>
+  drawings.filter(({ caption }) => caption.sheet === 'table of the mark-out')
+
+test('crowded dimensions are left to the table before the scale is', () => {
+  const drawings = printed(dense, 'letter', 'cheek')
+  const shown = drawings.filter(drawing => viewsOn([drawing]).length > 0)
+  expect([...scalesOf(shown)]).toEqual(['mark-out, reduced 1:2'])
+  const words = drawings.map(keyText).join(' ')
+  expect(words).toContain('Where a hole has no size in the drawing, the table says where it is.')
+  // the upper holes of the ladders: 9/16 + 7 x 29/64
+  expect(words).not.toContain('3 47/64')
+  expect(tablesOf(drawings).flatMap(said).join(' ')).toContain('3 47/64')
+})
+
+test('a dense board has its views and its whole table on small paper', () => {
+  const drawings = printed(dense, 'a5', 'cheek')
+  expect(viewsOn(drawings)).toEqual(['back', 'bottom', 'front, face side', 'left', 'top'])
+  const titles = tablesOf(drawings).map(drawing => said(drawing)[0])
+  expect(titles.toSorted()).toEqual([1, 2, 3, 4].map(i => `Cheek · where everything stands, ${i} of 4`))
+})
+
+test('the words name the table that is on other paper by its title, wherever it comes to lie', () => {
+  expect(printed(dense, 'a5', 'cheek').map(keyText).join(' ')).toContain(
+    'Where everything stands is in the table “Cheek · where everything stands”, which is in 4 pieces.',
+  )
+})
+
 test('views on two pages have the part’s name over them on both, and no symbol of a projection', () => {
   const drawings = printed(block('102 x 45 x 45', 6), 'a4', 'cap')
   const shown = drawings.filter(drawing => viewsOn([drawing]).length > 0)
