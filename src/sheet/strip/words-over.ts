@@ -27,7 +27,7 @@ const narrowestRow = 56
  * A line up to this long is not broken for the sake of a short piece of wood: the usual ones are shorter. In a column none
  * is longer than a page of the smallest paper shows whole.
  */
-const longestWhole = { rows: 130, column: 110 } as const
+const longestWhole = { rows: 150, column: 110 } as const
 
 /** The words over the ruler: how high they stand, how far from the reference end they reach, and they from a height up. */
 export type WordsOver = {
