@@ -3,18 +3,21 @@ import { measureLine } from '../text/lay-out.ts'
 import type { StackedFraction, Words } from '../text/words.ts'
 
 /**
- * Words with fractions broken at blanks into lines no wider than `width` millimetres where they can be; what has no
- * blank in it stays in one line.
+ * Words with fractions broken at blanks into lines no wider than `width` millimetres where they can be. A name that is
+ * wider is broken after its hyphens; what has neither in it stays in one line.
  */
 export function wrapWords(words: Words, font: Font, height: number, width: number): readonly Words[] {
-  if (measureLine(font, words, height).width <= width) return [words]
+  const isWider = (line: Words): boolean => measureLine(font, line, height).width > width
+  if (!isWider(words)) return [words]
   const lines: Words[] = []
   for (const chunk of chunksOf(words)) {
-    const before = lines.at(-1)
-    const longer: Words = before === undefined ? chunk : [...before, ' ', ...chunk]
-    if (before !== undefined && measureLine(font, longer, height).width <= width)
-      lines[lines.length - 1] = longer
-    else lines.push(chunk)
+    const pieces = isWider(chunk) ? piecesOf(chunk) : [chunk]
+    pieces.forEach((piece, i) => {
+      const before = lines.at(-1)
+      const longer: Words = before === undefined ? piece : [...before, ...(i === 0 ? [' '] : []), ...piece]
+      if (before !== undefined && !isWider(longer)) lines[lines.length - 1] = longer
+      else lines.push(piece)
+    })
   }
   return lines
 }
@@ -32,4 +35,13 @@ export function chunksOf(words: Words): readonly Words[] {
     for (const other of others) chunks.push(other === '' ? [] : [other])
   }
   return chunks.filter(chunk => chunk.length > 0)
+}
+
+/** A long name as it may be broken: after each hyphen. */
+function piecesOf(chunk: Words): readonly Words[] {
+  if (!chunk.every(word => typeof word === 'string')) return [chunk]
+  return chunk
+    .join('')
+    .split(/(?<=-)/)
+    .map(piece => [piece])
 }

@@ -106,14 +106,18 @@ export function fillPages(
       })
       return
     }
-    const [drawing, beside] =
-      apart !== undefined && fits(apart.beside) ? [apart.drawing, apart.beside] : [drawings[0], undefined]
+    const { drawing, roomier, beside } =
+      apart !== undefined && fits(apart.beside) ? apart : { drawing: drawings[0] }
     const wanted = extentOf(drawing.bounds)
     if (tilesWanted(wanted, tileRooms[0]!, overlap) > mostTiles) {
       misfits.push({ id, wanted, available: tileRooms[0]!, othersLaid: false })
       return
     }
-    large.push({ sheet, drawing, ...tiled(drawing, tileRooms, overlap, fonts) })
+    const onTiles = (drawing: Drawing) => ({ drawing, ...tiled(drawing, tileRooms, overlap, fonts) })
+    const plain = onTiles(drawing)
+    const other = plain.moved > 0 && roomier !== undefined ? onTiles(roomier) : plain
+    const isBetter = (other.spoilt - plain.spoilt || other.moved - plain.moved) < 0
+    large.push({ sheet, ...(isBetter ? other : plain) })
     if (beside !== undefined) whole.push({ sheet, drawings: beside })
   })
 

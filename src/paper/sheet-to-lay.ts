@@ -24,6 +24,8 @@ export type SheetInstead = {
 export type LargeSheet = {
   /** What all arrangements of the sheet hold. */
   readonly drawing: Drawing
+  /** The same with its lettering where seams can leave it whole, for tiles that would cut some of it. */
+  readonly roomier?: Drawing
   /** The same words in several shapes, the best first. */
   readonly beside: readonly [Drawing, ...Drawing[]]
 }

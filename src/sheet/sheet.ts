@@ -25,8 +25,15 @@ export type Sheet = {
    * has it.
    */
   readonly forMachine?: string
-  /** How it is drawn for paper that holds none of them: what may go over several pages, and the words beside it in several shapes. */
-  readonly large?: { readonly drawing: Drawing; readonly beside: readonly [Drawing, ...Drawing[]] }
+  /**
+   * How it is drawn for paper that holds none of them: what may go over several pages, the same with its lettering where
+   * seams can leave it whole, and the words beside it in several shapes.
+   */
+  readonly large?: {
+    readonly drawing: Drawing
+    readonly roomier?: Drawing
+    readonly beside: readonly [Drawing, ...Drawing[]]
+  }
 }
 
 /** A drawing in one or more arrangements, the best first, and what is laid beside it or on other pages, each in several shapes. */

@@ -4,12 +4,14 @@ import { once } from './once.ts'
 /** A drawing that is made when it is looked at: of most sheets few arrangements are. */
 export function whenLookedAt(
   about: Pick<Drawing, 'id' | 'caption'>,
-  draw: () => Pick<Drawing, 'marks' | 'bounds'>,
+  draw: () => Pick<Drawing, 'marks' | 'bounds'> & Partial<Pick<Drawing, 'keepWhole'>>,
 ): Drawing {
   const made = once(draw)
   return {
     ...about,
-    keepWhole: [],
+    get keepWhole() {
+      return made().keepWhole ?? []
+    },
     get marks() {
       return made().marks
     },

@@ -16,13 +16,19 @@ const gap = 6
 const narrowKey = 72
 const wideKey = 150
 
-/** What is drawn true to size, and the words that stand beside it. */
-export type WithWords = {
-  readonly about: Pick<Drawing, 'id' | 'caption'>
+/** What is drawn true to size. */
+export type TrueSize = {
   readonly marks: readonly Mark[]
   /** The rectangle that the marks lie in. */
   readonly box: Bounds
   readonly keepWhole?: Drawing['keepWhole']
+}
+
+/** What is drawn true to size, and the words that stand beside it. */
+export type WithWords = TrueSize & {
+  readonly about: Pick<Drawing, 'id' | 'caption'>
+  /** The same with its lettering where seams between pages can leave it whole. */
+  readonly roomier?: () => TrueSize
   /** Each of its sentences begins a line. */
   readonly title: readonly string[]
   readonly lines: readonly KeyLine[]
@@ -39,7 +45,7 @@ export type WordedDrawings = {
 
 /** A drawing with a title and a key below it or beside it, in arrangements for pages of other shapes. */
 export function withWords(
-  { about, marks, box, keepWhole = [], title, lines, apart }: WithWords,
+  { about, marks, box, keepWhole = [], roomier, title, lines, apart }: WithWords,
   fonts: Fonts,
 ): WordedDrawings {
   const words = (at: Point, width: number, over: readonly string[] = []): readonly Mark[] => {
@@ -69,6 +75,17 @@ export function withWords(
   return {
     drawings: [below(wideKey), below(narrowKey), arranged({ x: box.right + gap, y: box.top }, narrowKey)],
     otherwise: [{ drawings: [alone], beside: [beside] }],
-    large: { drawing: alone, beside },
+    large: {
+      drawing: alone,
+      beside,
+      ...(roomier === undefined
+        ? {}
+        : {
+            roomier: whenLookedAt(about, () => {
+              const { box: bounds, ...drawn } = roomier()
+              return { ...drawn, bounds }
+            }),
+          }),
+    },
   }
 }

@@ -21,6 +21,15 @@ test('a longer line is broken at a blank, and a fraction stays with what touches
   expect(lines[0]!.some(word => word === half)).toBe(true)
 })
 
+test('a name that is too long is broken after its hyphens, and only then', () => {
+  const name = 'plate-of-the-left-side'
+  expect(wrapped([`${name} up`], widthOf([name])).map(plain)).toEqual([name, 'up'])
+  expect(wrapped([`${name} up`], widthOf(['plate-of-the-'])).map(plain)).toEqual([
+    'plate-of-the-',
+    'left-side up',
+  ])
+})
+
 test('no line is wider than asked for unless it has no blank, and nothing is lost', () => {
   const word = fc.oneof(fc.stringMatching(/^[a-z]{1,6}$/), fc.constant(half), fc.constant(' '))
   fc.assert(

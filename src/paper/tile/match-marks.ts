@@ -6,6 +6,8 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import { distance, type Point } from '../../geometry/shape/point.ts'
 import { polygon } from '../../geometry/shape/polygon.ts'
 import type { Seam } from './seams.ts'
+import { grown } from './spare.ts'
+import type { Taken } from './taken.ts'
 
 const belongs = { layer: 'paper', subject: 'seam' } as const
 
@@ -13,8 +15,11 @@ const belongs = { layer: 'paper', subject: 'seam' } as const
 const reach = 3.5
 /** From the seam to the middle of a mark's letters, clear of its corner. */
 const letterAside = 5.2
-/** What a mark takes along its seam and across it, to either side, white included. */
-const half = { along: reach + 1, across: letterAside + 2 } as const
+/** White beside a mark, and how far its letters reach from their middle, white included. */
+const white = 0.5
+const letterReach = 2
+/** From the end of a seam to the middle of a mark at the least: all of it stands on the stretch that both pages show. */
+const fromEnd = reach + 1
 
 /**
  * What two pages are joined by: the seam as a fold line, and on it marks in pairs. Each is a diamond that the seam cuts
@@ -25,18 +30,18 @@ const half = { along: reach + 1, across: letterAside + 2 } as const
  *        a ◇ a
  *
  * Letters stand upright on a page on which the drawing is `turned`. Marks keep clear of each other, and of what is
- * `taken`, where they can; where they cannot, they cover as little of it as there is. The result has the marks of each seam.
+ * `taken`, where they can; where they cannot, they do the least harm. The result has the marks of each seam.
  */
 export function matchMarks(
   seams: readonly Seam[],
-  taken: readonly Bounds[],
+  taken: readonly Taken[],
   turned: boolean,
 ): readonly (readonly Mark[])[] {
   let count = 0
   const occupied = [...taken]
   return seams.map(seam => {
     const middles = middlesOn(seam, occupied)
-    occupied.push(...middles.map(middle => boxOf(middle, seam)))
+    occupied.push(...middles.flatMap(middle => boxesOf(middle, seam)).map(box => ({ box, harm: ofMark })))
     return [
       linesMark(belongs, 'fold', [[seam.from, seam.to]]),
       ...middles.flatMap(middle => matchMark(middle, seam, letterOf(count++), turned)),
@@ -72,7 +77,7 @@ function matchMark(middle: Point, { from, to }: Seam, letter: string, turned: bo
 const xHeight = 0.74 * lettering.medium
 
 /** Two marks on a seam near its ends, so that a page cannot turn; one in the middle of a short seam; three on a long one. */
-function middlesOn(seam: Seam, occupied: readonly Bounds[]): readonly Point[] {
+function middlesOn(seam: Seam, occupied: readonly Taken[]): readonly Point[] {
   const { from, to } = seam
   const length = distance(from, to)
   const at = (d: number): Point => ({
@@ -80,36 +85,67 @@ function middlesOn(seam: Seam, occupied: readonly Bounds[]): readonly Point[] {
     y: from.y + (d / length) * (to.y - from.y),
   })
   const wanted = length < 40 ? [0.5] : length < 140 ? [0.15, 0.85] : [0.1, 0.5, 0.9]
-  const room = length / (2 * wanted.length + 1)
+  // what each mark has to itself: the whole of a seam with one, and so much of others that marks stay far apart
+  const room = length * (wanted.length === 1 ? 0.5 : 0.75 / (wanted.length + 1))
+  const along = bandOf(seam)
+  const near = occupied.filter(({ box }) => sharedArea(box, along) > 0)
   return wanted.map(share => {
-    // the whole mark stands on the stretch that both pages show
-    const within = (d: number): number => Math.min(Math.max(d, half.along), length - half.along)
-    const tries = shifts.map(s => at(within(share * length + s * room)))
-    return leastOf(tries, p => occupied.reduce((sum, box) => sum + sharedArea(box, boxOf(p, seam)), 0))
+    const within = (d: number): number => Math.min(Math.max(d, fromEnd), length - fromEnd)
+    const wish = within(share * length)
+    const harmAt = (d: number): number => {
+      const boxes = boxesOf(at(d), seam)
+      return near.reduce(
+        (sum, { box, harm }) => sum + boxes.reduce((area, own) => area + sharedArea(box, own), 0) * harm,
+        Math.abs(d - wish) * ofShift,
+      )
+    }
+    const steps = Array.from({ length: Math.floor(room / step) }, (_, i) => (i + 1) * step)
+    const tries = [wish, ...steps.flatMap(s => [within(wish + s), within(wish - s)])]
+    return at(leastOf(tries, harmAt))
   })
 }
 
+/** Marks are shifted along their seam by this much at a time. */
+const step = 0.5
+/** Every millimetre from where a mark is best for the join does so much harm: less than a line under it. */
+const ofShift = 0.01
+/** One mark on another is as bad as one on letters. */
+const ofMark = 10
+
 /** The first of those that cost the least. */
-function leastOf(list: readonly Point[], costOf: (p: Point) => number): Point {
+function leastOf(list: readonly number[], costOf: (d: number) => number): number {
   let best = list[0]!
   let least = Infinity
-  for (const p of list) {
-    const cost = costOf(p)
+  for (const d of list) {
+    const cost = costOf(d)
     if (cost < least) {
-      best = p
+      best = d
       least = cost
     }
-    if (least === 0) break
   }
   return best
 }
 
-/** Shares of the room that a mark has to itself, the nearest first. */
-const shifts = Array.from({ length: 17 }, (_, i) => ((i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2)) / 16)
+/** What a mark takes, white included: its diamond, and the letter on either side. */
+function boxesOf(middle: Point, seam: Seam): readonly Bounds[] {
+  const upright = seam.from.x === seam.to.x
+  const box = (aside: number, by: number): Bounds => {
+    const x = middle.x + (upright ? aside : 0)
+    const y = middle.y + (upright ? 0 : aside)
+    return grown({ left: x, right: x, bottom: y, top: y }, by)
+  }
+  return [box(0, reach + white), box(letterAside, letterReach), box(-letterAside, letterReach)]
+}
 
-function boxOf({ x, y }: Point, { from, to }: Seam): Bounds {
-  const [across, along] = from.x === to.x ? [half.across, half.along] : [half.along, half.across]
-  return { left: x - across, right: x + across, bottom: y - along, top: y + along }
+/** All that marks on a seam can take. */
+function bandOf({ from, to }: Seam): Bounds {
+  const ends = {
+    left: Math.min(from.x, to.x),
+    right: Math.max(from.x, to.x),
+    bottom: Math.min(from.y, to.y),
+    top: Math.max(from.y, to.y),
+  }
+  return grown(ends, letterAside + letterReach)
 }
 
 /** Small letters, since capitals stand for what is cut; without i, l and o, which are read as figures. */

@@ -8,6 +8,7 @@ import { matchMarks } from './match-marks.ts'
 import { measureMark } from './measured-mark.ts'
 import { sparesOf } from './spare.ts'
 import { spareLettering } from './spare-lettering.ts'
+import { takenBy } from './taken.ts'
 import { type Tiling, tileDrawing } from './tiling.ts'
 
 /** A drawing on several pages: the tiling, what each tile shows, in the drawing's own millimetres, and what is cut by a seam. */
@@ -15,6 +16,9 @@ export type TiledDrawing = {
   readonly tiling: Tiling
   readonly tiles: readonly Drawing[]
   readonly crossed: Crossed
+  /** How many lines of lettering had to be moved or broken, and how many are hard to read all the same. */
+  readonly moved: number
+  readonly spoilt: number
 }
 
 /** Cuts a drawing into tiles with seams and match marks on them, which two neighbours show alike. */
@@ -27,11 +31,9 @@ export function tiled(
   const whole = drawing.marks.map(mark => measureMark(mark, fonts))
   const { tiling, marks: broken } = tileDrawing(drawing, whole, rooms, overlap, fonts)
   const windows = tiling.tiles.map(({ window }) => window)
-  const marks = spareLettering(broken, tiling.tiles)
+  const { marks, moved, spoilt } = spareLettering(broken, tiling.tiles)
   const spares = sparesOf(marks, drawing.keepWhole)
-  const lettering = marks.flatMap(({ mark, box }) => (mark.kind === 'text' ? [box] : []))
-  const taken = [...spares.flatMap(({ kind, box }) => (kind === 'end' ? [] : [box])), ...lettering]
-  const onSeams = matchMarks(tiling.seams, taken, tiling.turned).map(list =>
+  const onSeams = matchMarks(tiling.seams, takenBy(marks, spares), tiling.turned).map(list =>
     list.map(mark => measureMark(mark, fonts)),
   )
   const tiles = windows.map((window, i): Drawing => {
@@ -49,5 +51,11 @@ export function tiled(
       keepWhole: [],
     }
   })
-  return { tiling, tiles, crossed: crossedBy(tiling.seams, spares) }
+  return {
+    tiling,
+    tiles,
+    crossed: crossedBy(tiling.seams, spares),
+    moved: moved + broken.length - whole.length,
+    spoilt,
+  }
 }

@@ -1,13 +1,9 @@
-import { lettering } from '../../drawing/lettering.ts'
-import { linesMark, textMark } from '../../drawing/make-mark.ts'
+import { linesMark } from '../../drawing/make-mark.ts'
 import type { Mark } from '../../drawing/mark.ts'
-import { moveMark } from '../../drawing/transform-mark.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Point } from '../../geometry/shape/point.ts'
 import { showLength } from '../../length/show-length.ts'
 import type { Part, Piece } from '../../model/part.ts'
-import { measureLine } from '../../text/lay-out.ts'
-import type { Words } from '../../text/words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import { boreMarks, boreReach } from '../template/bore-marks.ts'
@@ -16,6 +12,7 @@ import { endTab } from './fence-dimension.ts'
 import type { FencedFace, FenceSetting } from './fence-settings.ts'
 import { ruler, rulerHeight } from './ruler.ts'
 import { runningLabels } from './running-labels.ts'
+import { type Arrangement, type StripLine, wordsOver } from './words-over.ts'
 
 /** What lies on the wood of one face, and above it on the paper: y from the fence, x from the reference end. */
 export type StripFace = {
@@ -32,17 +29,11 @@ export type StripFace = {
   readonly every: number
 }
 
-/** A line of words on the paper. */
-export type StripLine = { readonly words: Words; readonly weight: 'regular' | 'bold' }
-
 const white = 1.2
 /** Beside the far edge of the wood, so that it is not taken for a line of the ruler. */
 const edgeWhite = 2.5
 /** Paper beyond the far end of the wood; half of the ruler's last number stands on it. */
 const beyond = 6
-/** Words are not broken into a column narrower than this, however short the wood is. */
-const narrowest = 56
-const betweenWords = 6
 
 export function stripFace(
   { frame, holes }: FencedFace,
@@ -51,6 +42,7 @@ export function stripFace(
   letterOf: (feature: FencedFace['holes'][number]['feature']) => string | undefined,
   part: Part,
   hand: Piece['hand'],
+  arrangement: Arrangement,
   { model, fonts }: SheetContext,
 ): StripFace {
   const { fence } = setting
@@ -68,7 +60,6 @@ export function stripFace(
   const { over, before } = strayOf(setting)
 
   const clearOfEdge = clearOf(breadth)
-  const room = Math.max(length, narrowest)
   // clear of the tab; on the other side the paper reaches as far as it has to
   const within = toward === 1 ? { from: white, to: Infinity } : { from: -Infinity, to: -white }
   const labelsFrom = Math.max(over, crossesTop) + white
@@ -77,7 +68,7 @@ export function stripFace(
   const labels = labelsOver === labelsFrom ? free : runningLabels(running, labelsOver, within, fonts)
   const rulerAt = clearOfEdge(labels.top + white, labels.top + white + rulerHeight)
   const wordsFrom = rulerAt + rulerHeight + white
-  const words = wordsOver(lines, toward, room, fonts)
+  const words = wordsOver(lines, frame, arrangement, fonts)
   const wordsAt = clearOfEdge(wordsFrom, wordsFrom + words.height)
   const shown = showSize({ mm: fence, basis: 'derived' }, model)
   // a row that runs off the part is shown as it would be bored
@@ -154,42 +145,4 @@ function centreLine(
       { x: ends[1]!, y: fence },
     ])
   return pieces
-}
-
-/** Words side by side where there is room for them, else below one another; how high they stand, and they from a height up. */
-function wordsOver(
-  lines: readonly StripLine[],
-  toward: 1 | -1,
-  room: number,
-  fonts: SheetContext['fonts'],
-): { readonly height: number; readonly width: number; readonly marksFrom: (y: number) => readonly Mark[] } {
-  const laid = lines.map(line => ({
-    ...line,
-    ...measureLine(fonts[line.weight], line.words, lettering.large),
-  }))
-  const rows: { readonly parts: (typeof laid)[number][]; width: number }[] = []
-  for (const part of laid) {
-    const row = rows.at(-1)
-    if (row !== undefined && row.width + betweenWords + part.width <= room) {
-      row.parts.push(part)
-      row.width += betweenWords + part.width
-    } else rows.push({ parts: [part], width: part.width })
-  }
-  const widest = Math.max(...rows.map(({ width }) => width)) + white
-  const left = toward === 1 ? white : -Math.max(room, widest)
-  const belongs = { layer: 'text', subject: 'strip' } as const
-  const placed: Mark[] = []
-  let y = 0
-  // read from the top down, so the last row stands lowest
-  for (const { parts } of rows.toReversed()) {
-    const descent = Math.max(...parts.map(part => part.descent))
-    let x = left
-    for (const { words, weight, width } of parts) {
-      placed.push(textMark(belongs, words, { x, y: y + descent }, lettering.large, { weight }))
-      x += width + betweenWords
-    }
-    y += descent + Math.max(...parts.map(part => part.ascent)) + white
-  }
-  const marksFrom = (from: number): readonly Mark[] => placed.map(mark => moveMark(mark, 0, from))
-  return { height: y - white, width: widest, marksFrom }
 }

@@ -11,8 +11,8 @@ import { entryWords, sideNames } from '../key/key-words.ts'
 import type { SheetContext } from '../sheet.ts'
 import { showSize } from '../show-size.ts'
 import { borderWords, faceWords } from './border-words.ts'
-import type { StripLine } from './strip-face.ts'
 import type { Strip } from './strips-of.ts'
+import type { StripLine } from './words-over.ts'
 
 /** What a strip is for: the names of its rows and holes. */
 export function stripNames({ setting }: Pick<Strip, 'setting'>): string {
@@ -33,9 +33,9 @@ export function linesOnStrip(
   const { part } = served
   const here = key.filter(({ members }) => holes.some(({ feature }) => members.includes(feature)))
   const up = `${faceWords(frame.face, part, hand)} up`
-  const regular = (words: Words): StripLine => ({ words, weight: 'regular' })
+  const regular = (words: Words): StripLine => ({ clauses: [words], weight: 'regular' })
   return [
-    { words: [`${name} · ${up}`], weight: 'bold' },
+    { clauses: [[`${name} ·`], [up]], weight: 'bold' },
     ...here.map(entry =>
       regular([
         ...(key.length > 1 ? [`${entry.letter}: `] : []),

@@ -10,12 +10,13 @@ import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
 import type { Sheet, SheetContext, SheetMaker } from '../sheet.ts'
 import { pieceName, piecesInWords } from '../template/pieces-served.ts'
-import { withWords } from '../with-words.ts'
+import { type TrueSize, withWords } from '../with-words.ts'
 import { borderWords } from './border-words.ts'
 import { halfTurned, halfTurnedBox } from './half-turn.ts'
 import { type StripFace, stripFace } from './strip-face.ts'
 import { linesOnStrip, stripKey, stripNames } from './strip-words.ts'
 import { type Strip, stripsOf } from './strips-of.ts'
+import type { Arrangement } from './words-over.ts'
 
 /** Drill strips: one for every setting of the fence that a part is bored with. */
 export const stripSheets: SheetMaker = context =>
@@ -30,21 +31,26 @@ function stripSheet(strip: Strip, context: SheetContext): Sheet {
     key.length > 1 ? key.find(({ members }) => members.includes(feature))?.letter : undefined
   const names = stripNames(strip)
   const name = `${turned === undefined ? pieceName(served) : part.id} · ${names}`
-  const faces = setting.faces.map((face, i) =>
-    stripFace(face, setting, linesOnStrip(strip, i, name, key, context), letterOf, part, hand, context),
-  )
-  const [first, second] = faces
-  if (first === undefined) throw new RangeError('a strip lies on a face')
-  const { toward, fence } = setting.faces[0].frame
-  const over =
-    second === undefined
-      ? flap(`over the ${borderWords(fence, part, hand)}: this side to the fence`, first, toward, context)
-      : { marks: second.marks.map(halfTurned), outline: bothEnds(first, second, toward) }
-  const marks = [...first.marks, ...over.marks, over.outline]
   const pieces =
     turned === undefined ? piecesInWords(served) : `all ${part.pieces.length}, mirrored ones turned over`
-  const every = Math.max(...faces.map(face => face.every))
-  const whole = [...first.whole, ...(second?.whole.map(halfTurnedBox) ?? [])]
+  const drawn = (arrangement: Arrangement): DrawnStrip =>
+    drawnStrip(
+      strip,
+      setting.faces.map((face, i) =>
+        stripFace(
+          face,
+          setting,
+          linesOnStrip(strip, i, name, key, context),
+          letterOf,
+          part,
+          hand,
+          arrangement,
+          context,
+        ),
+      ),
+      context,
+    )
+  const { every, ...onOnePage } = drawn('rows')
   return {
     id: strip.id,
     kind: 'strip',
@@ -55,14 +61,38 @@ function stripSheet(strip: Strip, context: SheetContext): Sheet {
           id: strip.id,
           caption: { plan: context.model.title, sheet: `drill strip for ${names}`, part: part.label, pieces },
         },
-        marks,
-        box: boundsOfMarks(context.fonts, marks),
-        keepWhole: whole.map(rectangle),
+        ...onOnePage,
+        roomier: () => drawn('column'),
         title: [`${part.label} · drill strip for ${names} · ${pieces}`, ...errorWords(part, context)],
         lines: stripKey(strip, key, every, context),
       },
       context.fonts,
     ),
+  }
+}
+
+/** The paper of a strip, with all that is drawn true to size. */
+type DrawnStrip = TrueSize & { readonly every: number }
+
+function drawnStrip(
+  { hand, served: { part }, setting }: Strip,
+  faces: readonly StripFace[],
+  context: SheetContext,
+): DrawnStrip {
+  const [first, second] = faces
+  if (first === undefined) throw new RangeError('a strip lies on a face')
+  const { toward, fence } = setting.faces[0].frame
+  const over =
+    second === undefined
+      ? flap(`over the ${borderWords(fence, part, hand)}: this side to the fence`, first, toward, context)
+      : { marks: second.marks.map(halfTurned), outline: bothEnds(first, second, toward) }
+  const marks = [...first.marks, ...over.marks, over.outline]
+  const whole = [...first.whole, ...(second?.whole.map(halfTurnedBox) ?? [])]
+  return {
+    marks,
+    box: boundsOfMarks(context.fonts, marks),
+    keepWhole: whole.map(rectangle),
+    every: Math.max(...faces.map(face => face.every)),
   }
 }
 
