@@ -8,6 +8,7 @@ import type { Point } from '../../../src/geometry/shape/point.ts'
 import { faceOf, type Part, type Piece } from '../../../src/model/part.ts'
 import type { Point3 } from '../../../src/model/pose.ts'
 import { printable } from '../../../src/number/tolerance.ts'
+import { plain } from '../../../src/text/words.ts'
 import { boreInPart, modelOf, onlyPart, planWithCuts } from '../../model/model-of.ts'
 import { randomBlock } from '../random-block.ts'
 import { keyText, papersOf, said, textsOf } from '../sheets-of.ts'
@@ -45,6 +46,16 @@ function sideSaid(words: string, part: Part): Side {
   throw new Error(`no reference edge in ${words}`)
 }
 
+/** Where a strip says that its fence is, in one line or several. */
+function fenceWords({ marks }: Drawing): string {
+  const words = textsOf(marks)
+    .filter(({ subject, weight, at }) => subject === 'strip' && weight === 'regular' && at.y > 0)
+    .toSorted((a, b) => b.at.y - a.at.y || a.at.x - b.at.x)
+    .map(({ words }) => plain(words))
+    .join(' ')
+  return /fence .* from the .*/.exec(words)![0]
+}
+
 /**
  * Every ring is where the hole is in the wood: as far above the fold as it is from the edge at the fence, as far from
  * x = 0 as from the reference side, and the strip is not a mirror image of the face.
@@ -53,7 +64,7 @@ function expectTrue(part: Part, piece: Piece, drawing: Drawing): readonly string
   const { solid } = piece
   const rings = ringsOf(drawing, part.id)
   const texts = textsOf(drawing.marks)
-  const fence = sideSaid(said(drawing).find(line => /^fence .* from the/.test(line))!, part)
+  const fence = sideSaid(fenceWords(drawing), part)
   const reference = sideSaid(
     texts.filter(t => t.subject === 'reference-end').map(t => t.words.join(''))[0]!,
     part,
