@@ -9,7 +9,7 @@ import { measureLine } from '../../text/lay-out.ts'
 import type { Words } from '../../text/words.ts'
 import { type MeasuredMark, measureMark } from './measured-mark.ts'
 import { clearance } from './spare.ts'
-import type { Tile } from './tiling.ts'
+import type { Tile } from './tile.ts'
 
 /**
  * Lines of lettering too long for any tile are broken at blanks where they come to a seam, and go on beyond it: read

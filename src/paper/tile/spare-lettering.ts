@@ -5,7 +5,7 @@ import type { Bounds } from '../../geometry/shape/contour.ts'
 import { holds } from './cut-marks.ts'
 import type { MeasuredMark } from './measured-mark.ts'
 import { clearance } from './spare.ts'
-import type { Tile } from './tiling.ts'
+import type { Tile } from './tile.ts'
 
 /** The marks of a drawing with their lettering where tiles show it whole: how many lines were moved, and how many of these are hard to read all the same: on others, or longer than a tile. */
 export type SparedLettering = {

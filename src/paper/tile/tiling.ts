@@ -14,9 +14,7 @@ import type { MeasuredMark } from './measured-mark.ts'
 import { overDiagonal } from './over-diagonal.ts'
 import { type Seam, seamsBetween } from './seams.ts'
 import { type Spare, sparesOf } from './spare.ts'
-
-/** What one page shows of a drawing. The cell ends at the seams, the window half an overlap beyond them. */
-export type Tile = { readonly cell: Bounds; readonly window: Bounds }
+import type { Tile } from './tile.ts'
 
 /** How a drawing is cut into tiles, and how they lie on the paper. Boxes are in the drawing's own millimetres. */
 export type Tiling = {

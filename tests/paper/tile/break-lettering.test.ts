@@ -6,7 +6,7 @@ import type { Bounds } from '../../../src/geometry/shape/contour.ts'
 import { breakLettering } from '../../../src/paper/tile/break-lettering.ts'
 import { holds } from '../../../src/paper/tile/cut-marks.ts'
 import { type MeasuredMark, measureMark } from '../../../src/paper/tile/measured-mark.ts'
-import type { Tile } from '../../../src/paper/tile/tiling.ts'
+import type { Tile } from '../../../src/paper/tile/tile.ts'
 import { plain, type Words } from '../../../src/text/words.ts'
 import { bundledFonts } from '../../text/bundled-font.ts'
 
