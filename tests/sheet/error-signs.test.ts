@@ -72,7 +72,8 @@ test.each(['template', 'mark-out', 'wrap'] as const)('signs of a %s touch no let
         }
       }
     }),
-    { numRuns: kind === 'mark-out' ? 25 : 60 },
+    // a mark-out has drawings at every standard scale
+    { numRuns: kind === 'mark-out' ? 10 : 60 },
   )
   expect(signs).toBeGreaterThan(10)
 })
