@@ -16,6 +16,8 @@ export type LaidBeside = {
   readonly boxes: readonly Bounds[]
   /** How far out they reach. */
   readonly reach: number
+  /** How far aside of what it measures the lettering of a run stands at most. */
+  readonly shift: number
   readonly dropped: { readonly stops: readonly Stop[]; readonly between: readonly Between[] }
 }
 
@@ -83,6 +85,7 @@ export function layBeside(
     ],
     boxes: [...between.boxes, ...drawn.boxes],
     reach: drawn.reach,
+    shift: spreadOut?.shift ?? 0,
     dropped: { stops: spreadOut?.dropped ?? [], between: between.dropped },
   }
 }
@@ -91,7 +94,7 @@ function drawRun(
   { origin, stops, shift }: SpreadRun,
   edge: Edge,
   lineAt: number,
-): Omit<LaidBeside, 'dropped'> {
+): Omit<LaidBeside, 'dropped' | 'shift'> {
   const bend = shift < straight ? 0 : Math.min(Math.max(shift * steepness, beyondLine), highestBend)
   const start = lineAt + beyondLine
   const end = start + bend

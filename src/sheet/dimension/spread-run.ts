@@ -20,13 +20,15 @@ export type SpreadRun = {
 /** White between one dimension's lettering and the next: side by side they must not be read as one size. */
 const white = { level: 3.4, upward: 1.4, upright: 1.2 } as const
 type Way = keyof typeof white
+/** Lettering that is close by stands no farther aside. */
+export const closest = 6
 /**
  * How far lettering may stand aside from what it measures: farther, and it is not read at a glance; and of those close
  * by, so far that a view with its dimensions is little longer than the view.
  */
 const farthest: Readonly<Record<Crowding, Readonly<Record<Way, number>>>> = {
   'all that are read': { level: 16, upward: 30, upright: 30 },
-  'those close by': { level: 6, upward: 6, upright: 6 },
+  'those close by': { level: closest, upward: closest, upright: closest },
 }
 const ranks: readonly Rank[] = [3, 2, 1, 0]
 

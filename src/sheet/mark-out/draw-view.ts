@@ -46,6 +46,8 @@ export type DrawnView = {
   readonly marks: readonly Mark[]
   readonly bounds: Bounds
   readonly dimensions: readonly AxisDimensions[]
+  /** How far aside of what it measures the lettering of a dimension stands at most. */
+  readonly shift: number
   /** The numbers of the errors that are marked. */
   readonly errors: readonly number[]
   /** What found no room here and has to be said elsewhere. */
@@ -121,6 +123,7 @@ export function drawView(
     marks,
     bounds: boundsOfMarks(fonts, marks),
     dimensions: [along, across],
+    shift: Math.max(0, ...laid.map(({ shift }) => shift)),
     errors,
     without: {
       stops: [along, across].flatMap(dimensions => droppedStops(dimensions, laid)),

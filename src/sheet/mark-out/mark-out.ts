@@ -14,6 +14,7 @@ import type { Model, Part } from '../../model/part.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { asFarAsLookedAt } from '../as-far-as-looked-at.ts'
 import { chamferedIn } from '../chamfered.ts'
+import { closest } from '../dimension/spread-run.ts'
 import { errorWords } from '../error-words.ts'
 import { keyOf } from '../key/key-entry.ts'
 import { keyTable } from '../key/key-table.ts'
@@ -186,7 +187,9 @@ function markOutOf(part: Part, context: SheetContext): readonly Sheet[] {
   }
   // as large as the paper holds the views
   const options = asFarAsLookedAt(function* () {
-    for (const reduction of reductions) {
+    for (const [i, reduction] of reductions.entries()) {
+      // where all dimensions stand close by, leaving some out makes nothing smaller
+      if (reduction.crowding === 'those close by' && viewsAt(reductions[i - 1]!).every(standsClose)) continue
       for (const way of arrangementsOf(faces)) yield* inOneDrawing(reduction, way)
       if (faces.length > 1) yield* inTwoDrawings(reduction)
     }
@@ -296,6 +299,10 @@ function wordsBeside(
 }
 
 const symbolAside = 4
+
+function standsClose({ shift }: DrawnView): boolean {
+  return shift <= closest
+}
 
 /** What a table by itself is called: pages are shared, so nothing is said of which page it is on. */
 function tableTitle({ label }: Part): string {
