@@ -55,11 +55,12 @@ export function ovalOn(face: Pose, { from, into }: Axis, radius: number): Oval |
   return { centre, along: radius / Math.abs(steep), across: radius, angle }
 }
 
-/** An ellipse as arcs within a tenth of what can be printed; equal axes are a circle. */
+/** An ellipse as arcs within a tenth of what can be printed; equal axes are a circle, and so is what is as small as a dot. */
 export function ovalContour({ centre, along, across, angle }: Oval): Contour {
   if (along === across) return circle(centre, along)
   const made = ellipse(centre, along, across, angle, deviation)
   if (made.ok) return made.value
+  if (Math.abs(along - across) <= 2 * deviation) return circle(centre, (along + across) / 2)
   throw new RangeError(`an ellipse of ${along} × ${across} mm cannot be followed with arcs`)
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { pointAt } from '../../../src/geometry/measure/along.ts'
+import { contourBounds } from '../../../src/geometry/measure/bounds.ts'
 import type { Contour } from '../../../src/geometry/shape/contour.ts'
 import { distance } from '../../../src/geometry/shape/point.ts'
 import { type Axis, axisOf } from '../../../src/model/bore/axis.ts'
@@ -118,4 +119,17 @@ test('the largest hole that a plan may ask for can be followed with arcs at the 
   )
   const contour = ovalContour(rimOval(bore))
   expect(contour.segments.length).toBeLessThan(2000)
+})
+
+test('a hole drawn as small as a dot is round: the ellipse of one of 0.5 mm that leans, at 1:100', () => {
+  const across = 0.25 / 100
+  const oval = { centre: { x: 3, y: 4 }, along: across / Math.cos(radians(30)), across, angle: 1 }
+  for (const scale of [1, 2, 0.5, 0.1]) {
+    const drawn = ovalContour({ ...oval, along: oval.along * scale, across: oval.across * scale })
+    const { left, right } = contourBounds(drawn)
+    expect(right - left).toBeLessThanOrEqual(2 * oval.along * scale + 0.001)
+    expect(right - left).toBeGreaterThanOrEqual(2 * oval.across * scale - 0.001)
+  }
+  const twoDegrees = { centre: { x: 0, y: 0 }, along: 0.005003047721494108, across: 0.005, angle: 0 }
+  expect(ovalContour(twoDegrees).closed).toBe(true)
 })
