@@ -37,6 +37,11 @@ export function chunksOf(words: Words): readonly Words[] {
   return chunks.filter(chunk => chunk.length > 0)
 }
 
+/** What stood between blanks, in one line again. */
+export function inOneLine(chunks: readonly Words[]): Words {
+  return chunks.flatMap((chunk, i) => (i === 0 ? chunk : [' ', ...chunk]))
+}
+
 /** A long name as it may be broken: after each hyphen. */
 function piecesOf(chunk: Words): readonly Words[] {
   if (!chunk.every(word => typeof word === 'string')) return [chunk]

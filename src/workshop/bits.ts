@@ -25,8 +25,11 @@ export function has(sets: SizeSets, size: number): boolean {
 
 /** The size nearest to one, in inches or in millimetres; nothing where the shop has none at all. */
 export function nearestOf(sets: SizeSets, size: number): number | undefined {
-  const both = [...sets.inch, ...sets.mm].sort((a, b) => a - b)
-  return nearestSize(both, size)
+  const nearest = [sets.inch, sets.mm].flatMap(set => nearestSize(set, size) ?? [])
+  return nearestSize(
+    nearest.sort((a, b) => a - b),
+    size,
+  )
 }
 
 /**

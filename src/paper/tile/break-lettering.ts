@@ -1,6 +1,6 @@
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark, Text } from '../../drawing/mark.ts'
-import { chunksOf } from '../../drawing/wrap-words.ts'
+import { chunksOf, inOneLine } from '../../drawing/wrap-words.ts'
 import type { Bounds } from '../../geometry/shape/contour.ts'
 import type { Vector } from '../../geometry/shape/point.ts'
 import { coincident } from '../../number/tolerance.ts'
@@ -43,6 +43,7 @@ const heights = [1, 0.9, 0.8, 0.7]
 
 /** The pieces of a line, at the largest height at which all of it finds room; the line itself where none does. */
 function broken(text: Mark & Text, box: Bounds, tiles: readonly Tile[], fonts: Fonts): readonly Mark[] {
+  // lettering is level or upright
   const along = { x: Math.round(Math.cos(text.angle)), y: Math.round(Math.sin(text.angle)) }
   const stretches = tiles
     .filter(({ window }) => isBeside(box, window, along))
@@ -106,8 +107,4 @@ function pieceAt(text: Mark & Text, words: Words, height: number, along: Vector,
   const at = along.x === 0 ? { x: text.at.x, y: along.y * from } : { x: along.x * from, y: text.at.y }
   const { angle, weight } = text
   return textMark(text, words, at, height, { align: 'start', angle, weight })
-}
-
-function inOneLine(chunks: readonly Words[]): Words {
-  return chunks.flatMap((chunk, i) => (i === 0 ? chunk : [' ', ...chunk]))
 }

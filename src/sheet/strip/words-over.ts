@@ -3,7 +3,7 @@ import { lettering } from '../../drawing/lettering.ts'
 import { textMark } from '../../drawing/make-mark.ts'
 import type { Mark, Text } from '../../drawing/mark.ts'
 import { moveMark } from '../../drawing/transform-mark.ts'
-import { wrapWords } from '../../drawing/wrap-words.ts'
+import { inOneLine, wrapWords } from '../../drawing/wrap-words.ts'
 import type { Font } from '../../text/font.ts'
 import type { Fonts } from '../../text/fonts.ts'
 import { measureLine } from '../../text/lay-out.ts'
@@ -43,7 +43,7 @@ export function wordsOver(
   fonts: Fonts,
 ): WordsOver {
   const inRows = arrangement === 'rows'
-  const widths = lines.map(({ clauses, weight }) => widthOf(wholeLine(clauses), fonts[weight]))
+  const widths = lines.map(({ clauses, weight }) => widthOf(inOneLine(clauses), fonts[weight]))
   const column = Math.max(length, narrowestRow, ...widths.filter(width => width <= longestWhole[arrangement]))
   const longest = inRows ? column : Math.min(column, longestWhole.column)
   const room = inRows ? Math.max(length, narrowestRow) : 0
@@ -88,13 +88,9 @@ type Row = {
   readonly open: boolean
 }
 
-function wholeLine(clauses: readonly Words[]): Words {
-  return clauses.flatMap((words, i) => [...(i === 0 ? [] : [' ']), ...words])
-}
-
 /** A line whole where it is no longer than `longest` millimetres, else in as many as it takes; a single word that is longer is cut short. */
 function brokenLine(clauses: readonly Words[], font: Font, longest: number): readonly Words[] {
-  const whole = wholeLine(clauses)
+  const whole = inOneLine(clauses)
   if (widthOf(whole, font) <= longest) return [whole]
   return clauses
     .flatMap(words => wrapWords(words, font, lettering.large, longest))
